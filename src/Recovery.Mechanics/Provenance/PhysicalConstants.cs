@@ -1,0 +1,17 @@
+namespace Recovery.Mechanics.Provenance;
+
+/// <summary>Constants that belong to no model.</summary>
+internal static class PhysicalConstants
+{
+    /// <summary>Standard acceleration of free fall, m/s2 (<see cref="GeneralSources.StandardGravity"/>).</summary>
+    public const double StandardGravity = 9.80665;
+
+    /// <summary>Pascals in one pound-force per square inch (definition).</summary>
+    public const double PascalsPerPsi = 6894.757293168361;
+
+    /// <summary>Newtons in one pound-force (definition).</summary>
+    public const double NewtonsPerPoundForce = 4.4482216152605;
+
+    /// <summary>Metres in one inch (definition).</summary>
+    public const double MetresPerInch = 0.0254;
+}
