@@ -11,6 +11,14 @@ public static class FindingCatalogue
     private static IReadOnlyList<FindingDefinition> Collect()
     {
         var all = new List<FindingDefinition>();
+        all.AddRange(Ground.GroundFindings.All);
+        all.AddRange(Machines.MachinesFindings.All);
+        all.AddRange(Terramechanics.TerramechanicsFindings.All);
+        all.AddRange(Resistance.ResistanceFindings.All);
+        all.AddRange(Traction.TractionFindings.All);
+        all.AddRange(Lines.LinesFindings.All);
+        all.AddRange(Rigging.RiggingFindings.All);
+        all.AddRange(Planning.PlanningFindings.All);
         return all.AsReadOnly();
     }
 }

@@ -12,7 +12,16 @@ public static class SourceCatalogue
     {
         var all = new List<Source>();
         all.AddRange(GeneralSources.All);
+        all.AddRange(Ground.GroundSources.All);
+        all.AddRange(Machines.MachinesSources.All);
         all.AddRange(Terramechanics.TerramechanicsSources.All);
+        all.AddRange(Resistance.ResistanceSources.All);
+        all.AddRange(Traction.TractionSources.All);
+        all.AddRange(Lines.LinesSources.All);
+        all.AddRange(Rigging.RiggingSources.All);
+        all.AddRange(Planning.PlanningSources.All);
+        all.AddRange(Uncertainty.UncertaintySources.All);
+        all.AddRange(Trafficability.TrafficabilitySources.All);
         return all.AsReadOnly();
     }
 }
