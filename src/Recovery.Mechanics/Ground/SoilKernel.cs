@@ -1,0 +1,51 @@
+using System;
+
+namespace Recovery.Mechanics.Ground;
+
+/// <summary>Soil strength from the cone, once. SI in, SI out.</summary>
+internal static class SoilKernel
+{
+    /// <summary>Cone factor N_k in every bound (from memory).</summary>
+    public const double ConeFactor = 12.5;
+
+    /// <summary>Low end of the band of the cone factor, for sensitivity and sampling.</summary>
+    public const double ConeFactorLow = 10;
+
+    /// <summary>High end of the band of the cone factor, for sensitivity and sampling.</summary>
+    public const double ConeFactorHigh = 20;
+
+    /// <summary>Least floor strength taken, Pa (judgement).</summary>
+    public const double LeastFloorPascals = 1000;
+
+    /// <summary>Greatest ratio of high to low floor (judgement).</summary>
+    public const double FloorSpan = 4;
+
+    /// <summary>Greatest ratio of low wall to low floor (judgement).</summary>
+    public const double WallOverFloor = 3;
+
+    /// <summary>Rating cone index RCI = CI RI.</summary>
+    public static double RatingConeIndex(double coneIndexPascals, double remouldingIndex) => coneIndexPascals * remouldingIndex;
+
+    /// <summary>Undrained strength s_u = CI/N_k.</summary>
+    public static double UndrainedStrength(double coneIndexPascals, double coneFactor) => coneIndexPascals / coneFactor;
+
+    /// <summary>Wall and floor strengths of a stuck machine from its readings and the static equilibrium bound.</summary>
+    public static StuckSoilStrength Stuck(double coneIndexPascals, double ratingConeIndexPascals, double equilibriumBoundPascals, double coneFactor)
+    {
+        var fromReading = UndrainedStrength(ratingConeIndexPascals, coneFactor);
+        var low = Math.Max(equilibriumBoundPascals, LeastFloorPascals);
+        double central, high;
+        var readingBelowBound = low > fromReading;
+        if (readingBelowBound)
+        {
+            central = high = low;
+        }
+        else
+        {
+            high = Math.Min(fromReading, FloorSpan * low);
+            central = Math.Min(Math.Sqrt(low * fromReading), high);
+        }
+
+        return new StuckSoilStrength(low, central, high, Math.Min(fromReading, WallOverFloor * low), fromReading, UndrainedStrength(coneIndexPascals, coneFactor), readingBelowBound);
+    }
+}

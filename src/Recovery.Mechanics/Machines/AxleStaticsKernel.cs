@@ -1,0 +1,68 @@
+using System;
+
+namespace Recovery.Mechanics.Machines;
+
+/// <summary>Axle loads from one force sum and one moment sum. Frame: x forward from the foremost axle (x_1 = 0), z up. SI in, SI out.</summary>
+internal static class AxleStaticsKernel
+{
+    /// <summary>Most axles a machine may have.</summary>
+    public const int MostAxles = 8;
+
+    /// <summary>Force that the axles have to make up, normal to the ground: N = W cos(theta) - F_z.</summary>
+    public static double NormalSum(double weight, double gradeRadians, double lineUp) => (weight * Math.Cos(gradeRadians)) - lineUp;
+
+    /// <summary>Moment that the axles have to make up about the foremost axle: M = W (x_c cos(theta) - p z_c sin(theta)) - x_a F_z + z_a F_x.</summary>
+    public static double MomentSum(double weight, double xc, double zc, double gradeRadians, int pullSign, double lineForward, double lineUp, double xa, double za) =>
+        (weight * ((xc * Math.Cos(gradeRadians)) - (pullSign * zc * Math.Sin(gradeRadians)))) - (xa * lineUp) + (za * lineForward);
+
+    /// <summary>Shares N and M among the axles. An axle that would have to pull the ground lifts and carries nothing; the others then carry all.</summary>
+    /// <param name="x">Positions of the axles, the first at 0, falling.</param>
+    /// <param name="equalised">True: all axles behind the first share alike; false: straight frame on equal stiffness.</param>
+    /// <param name="normal">N.</param>
+    /// <param name="moment">M.</param>
+    /// <param name="loads">Receives the axle loads.</param>
+    public static void Share(ReadOnlySpan<double> x, bool equalised, double normal, double moment, Span<double> loads)
+    {
+        var n = x.Length;
+        if (equalised && n > 2)
+        {
+            double xg = 0;
+            for (var i = 1; i < n; i++) xg += x[i];
+            xg /= n - 1;
+            var group = Math.Min(Math.Max(moment / xg, 0), normal);
+            loads[0] = normal - group;
+            for (var i = 1; i < n; i++) loads[i] = group / (n - 1);
+            return;
+        }
+
+        var lifted = 0;
+        for (var pass = 0; pass < n; pass++)
+        {
+            double count = 0, mean = 0, spread = 0;
+            for (var i = 0; i < n; i++)
+            {
+                if (Lifted(lifted, i)) continue;
+                count++;
+                mean += x[i];
+            }
+
+            mean /= count;
+            for (var i = 0; i < n; i++)
+            {
+                if (!Lifted(lifted, i)) spread += (x[i] - mean) * (x[i] - mean);
+            }
+
+            var lowest = -1;
+            for (var i = 0; i < n; i++)
+            {
+                loads[i] = Lifted(lifted, i) ? 0 : (normal / count) + (spread > 0 ? (moment - (normal * mean)) * (x[i] - mean) / spread : 0);
+                if (loads[i] < 0 && (lowest < 0 || loads[i] < loads[lowest])) lowest = i;
+            }
+
+            if (lowest < 0) return;
+            lifted |= 1 << lowest;
+        }
+    }
+
+    private static bool Lifted(int mask, int axle) => (mask & (1 << axle)) != 0;
+}

@@ -1,0 +1,53 @@
+using System;
+
+namespace Recovery.Mechanics.Resistance;
+
+/// <summary>The terms of one buried wheel, once. SI in, SI out.</summary>
+internal static class BuriedWheelKernel
+{
+    /// <summary>Sinkage over diameter above which a wheel counts as buried (judgement).</summary>
+    public const double BuriedRatio = 0.1;
+
+    /// <summary>Greatest adhesion of wet farm clay, Pa (judgement).</summary>
+    public const double AdhesionCapPascals = 12000;
+
+    /// <summary>Chord of the tyre at the surface of the ground, 2 sqrt(d z - z^2); the diameter from the hub upwards.</summary>
+    public static double ContactLength(double diameterMetres, double sinkageMetres) =>
+        sinkageMetres >= diameterMetres / 2 ? diameterMetres : 2 * Math.Sqrt((diameterMetres * sinkageMetres) - (sinkageMetres * sinkageMetres));
+
+    /// <summary>Area of one side of the tyre below the surface, r^2 acos((r - z)/r) - (r - z) sqrt(2 r z - z^2).</summary>
+    public static double SegmentArea(double diameterMetres, double sinkageMetres)
+    {
+        var r = diameterMetres / 2;
+        var z = Math.Min(sinkageMetres, diameterMetres);
+        return (r * r * Math.Acos((r - z) / r)) - ((r - z) * Math.Sqrt((2 * r * z) - (z * z)));
+    }
+
+    /// <summary>Soil pushed ahead of the face, b (gamma z^2/2 + 2 s_u z).</summary>
+    public static double Face(double widthMetres, double sinkageMetres, double strengthPascals, double unitWeight) =>
+        widthMetres * ((0.5 * unitWeight * sinkageMetres * sinkageMetres) + (2 * strengthPascals * sinkageMetres));
+
+    /// <summary>Suction behind the wheel while sealed, 2 s_u b z.</summary>
+    public static double Suction(double widthMetres, double sinkageMetres, double strengthPascals) => 2 * strengthPascals * widthMetres * sinkageMetres;
+
+    /// <summary>Adhesion on both side walls, lambda 2 A_seg min(alpha s_u, 12 kPa).</summary>
+    public static double Side(double segmentArea, double strengthPascals, double adhesionFactor, double mobilised) =>
+        mobilised * 2 * segmentArea * Adhesion(strengthPascals, adhesionFactor);
+
+    /// <summary>Adhesion min(alpha s_u, 12 kPa).</summary>
+    public static double Adhesion(double strengthPascals, double adhesionFactor) => Math.Min(adhesionFactor * strengthPascals, AdhesionCapPascals);
+
+    /// <summary>Base shear of a wheel that does not turn, s_u b c.</summary>
+    public static double Base(double widthMetres, double contactLengthMetres, double strengthPascals) => strengthPascals * widthMetres * contactLengthMetres;
+
+    /// <summary>Pull over load to climb a step that does not fail, sqrt(1 - (1 - z/r)^2)/(1 - z/r); infinite from the hub upwards.</summary>
+    public static double RigidStepRatio(double diameterMetres, double sinkageMetres)
+    {
+        var k = 1 - (2 * sinkageMetres / diameterMetres);
+        return k <= 0 ? double.PositiveInfinity : Math.Sqrt(1 - (k * k)) / k;
+    }
+
+    /// <summary>What the floor bears under one wheel, b c (N_c s_u + gamma z).</summary>
+    public static double Bearing(double widthMetres, double contactLengthMetres, double sinkageMetres, double strengthPascals, double unitWeight, double bearingFactor) =>
+        widthMetres * contactLengthMetres * ((bearingFactor * strengthPascals) + (unitWeight * sinkageMetres));
+}

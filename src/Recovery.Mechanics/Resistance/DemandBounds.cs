@@ -1,0 +1,106 @@
+using System;
+
+namespace Recovery.Mechanics.Resistance;
+
+/// <summary>Low, central and high of the whole-machine sum. Each end is the extreme over the interval of the floor, which all terms of a sum share.</summary>
+internal struct DemandBounds
+{
+    /// <summary>Rolling ratio of buried wheels at low, central and high (judgement).</summary>
+    public const double RhoLow = 0.10, RhoCentral = 0.15, RhoHigh = 0.25;
+
+    /// <summary>Share of the uplift of a sealed belly at central (judgement); 1 at the high.</summary>
+    public const double UpliftCentral = 0.5;
+
+    private const int Between = 6;
+
+    /// <summary>Terms of the low.</summary>
+    public DemandTerms Low;
+
+    /// <summary>Terms of central.</summary>
+    public DemandTerms Central;
+
+    /// <summary>Terms of the high.</summary>
+    public DemandTerms High;
+
+    /// <summary>Works out all three.</summary>
+    public static void Evaluate(DemandFlat f, in DemandAssumptions a, out DemandBounds result)
+    {
+        DemandKernel.Compose(f, CentralState(a, a.Turning == false), out result.Central);
+        var low = new DemandState { Wall = a.Strength.WallLow, Index = a.IndexLow, Rho = RhoLow, Exit = a.ExitLow, Meets = a.MeetsLow };
+        Extreme(f, low, a, -1, out result.Low);
+        if (result.Low.Total > result.Central.Total) result.Low = result.Central;
+        var high = HighState(a, locked: false);
+        Extreme(f, high, a, 1, out result.High);
+        if (a.Turning != true)
+        {
+            high.Locked = true;
+            Extreme(f, high, a, 1, out var locked);
+            if (locked.Total > result.High.Total) result.High = locked;
+        }
+
+        if (result.High.Total < result.Central.Total) result.High = result.Central;
+    }
+
+    /// <summary>The state of the central sum.</summary>
+    public static DemandState CentralState(in DemandAssumptions a, bool locked) => new()
+    {
+        Wall = a.Strength.WallCentral,
+        Floor = a.Strength.FloorCentral,
+        Index = a.IndexCentral,
+        Rho = RhoCentral,
+        Locked = locked,
+        Sealed = !a.Vented,
+        Uplift = a.Vented ? 0 : UpliftCentral,
+        Exit = a.ExitCentral,
+        Meets = a.MeetsCentral,
+    };
+
+    /// <summary>The state of the high sum, its floor still open.</summary>
+    public static DemandState HighState(in DemandAssumptions a, bool locked) => new()
+    {
+        Wall = a.Strength.WallHigh,
+        Index = a.IndexHigh,
+        Rho = RhoHigh,
+        Locked = locked,
+        Sealed = !a.Vented,
+        Uplift = a.Vented ? 0 : 1,
+        Exit = a.ExitHigh,
+        Meets = a.MeetsHigh,
+    };
+
+    /// <summary>The least (sign -1) or greatest (sign +1) sum over the interval of the floor: both ends, every kink of the sum inside it, and points between.</summary>
+    private static void Extreme(DemandFlat f, DemandState state, in DemandAssumptions a, int sign, out DemandTerms best)
+    {
+        double from = a.Strength.FloorLow, to = a.Strength.FloorHigh;
+        state.Floor = from;
+        DemandKernel.Compose(f, state, out best);
+        if (!(to > from)) return;
+        Try(f, ref state, to, sign, ref best);
+        for (var i = 1; i <= Between; i++) Try(f, ref state, from + ((to - from) * i / (Between + 1)), sign, ref best);
+        if (f.BellyArea > 0)
+        {
+            Inside(f, ref state, f.Weight / (UnderbodyKernel.BearingFactor * (f.BellyArea + f.WheelArea)), from, to, sign, ref best);
+            Inside(f, ref state, BuriedWheelKernel.AdhesionCapPascals / f.AdhesionFactor, from, to, sign, ref best);
+            if (state.Sealed)
+            {
+                for (var i = 0; i < f.Count.Length; i++)
+                {
+                    var area = f.Count[i] * f.Width[i] * f.Contact[i];
+                    Inside(f, ref state, ((f.Load[i] / area) - (f.UnitWeight * f.Sinkage[i])) / UnderbodyKernel.BearingFactor, from, to, sign, ref best);
+                }
+            }
+        }
+    }
+
+    private static void Inside(DemandFlat f, ref DemandState state, double floor, double from, double to, int sign, ref DemandTerms best)
+    {
+        if (floor > from && floor < to) Try(f, ref state, floor, sign, ref best);
+    }
+
+    private static void Try(DemandFlat f, ref DemandState state, double floor, int sign, ref DemandTerms best)
+    {
+        state.Floor = floor;
+        DemandKernel.Compose(f, state, out var terms);
+        if (sign * (terms.Total - best.Total) > 0) best = terms;
+    }
+}

@@ -1,0 +1,80 @@
+namespace Recovery.Mechanics.Resistance;
+
+/// <summary>A stuck machine as plain numbers: what the demand kernel reads. SI throughout.</summary>
+internal sealed class DemandFlat
+{
+    /// <summary>Tyres of each axle.</summary>
+    public required int[] Count { get; init; }
+
+    /// <summary>Tyre width.</summary>
+    public required double[] Width { get; init; }
+
+    /// <summary>Tyre diameter.</summary>
+    public required double[] Diameter { get; init; }
+
+    /// <summary>Sinkage.</summary>
+    public required double[] Sinkage { get; init; }
+
+    /// <summary>Chord at the surface.</summary>
+    public required double[] Contact { get; init; }
+
+    /// <summary>Side area below the surface.</summary>
+    public required double[] Segment { get; init; }
+
+    /// <summary>Rigid step over load.</summary>
+    public required double[] Step { get; init; }
+
+    /// <summary>Wheel numeric per pascal of cone index on the full wheel load.</summary>
+    public required double[] NumericPerPascal { get; init; }
+
+    /// <summary>Present axle loads with the belly let go.</summary>
+    public required double[] Load { get; init; }
+
+    /// <summary>Shares of the axle loads as found, for the uplift.</summary>
+    public required double[] UpliftShare { get; init; }
+
+    /// <summary>Whether wheels are sunk more than a tenth of their diameter.</summary>
+    public required bool[] Buried { get; init; }
+
+    /// <summary>Whether the axle is driven.</summary>
+    public required bool[] Driven { get; init; }
+
+    /// <summary>Whether the axle can be locked.</summary>
+    public required bool[] Braked { get; init; }
+
+    /// <summary>Present weight.</summary>
+    public double Weight { get; init; }
+
+    /// <summary>Slope along the pull, radians.</summary>
+    public double Grade { get; init; }
+
+    /// <summary>Length of the belly on the ground; 0 where it is clear or free.</summary>
+    public double BellyLength { get; init; }
+
+    /// <summary>Width of the belly.</summary>
+    public double BellyWidth { get; init; }
+
+    /// <summary>Immersion of the belly.</summary>
+    public double BellyImmersion { get; init; }
+
+    /// <summary>Contact area of all wheels.</summary>
+    public double WheelArea { get; init; }
+
+    /// <summary>Unit weight of the soil.</summary>
+    public double UnitWeight { get; init; }
+
+    /// <summary>Adhesion factor.</summary>
+    public double AdhesionFactor { get; init; }
+
+    /// <summary>Whether faces, step and suction are dug away.</summary>
+    public bool Dug { get; init; }
+
+    /// <summary>Whether the side walls are dug free.</summary>
+    public bool SidesDug { get; init; }
+
+    /// <summary>Whether any wheel is buried.</summary>
+    public bool AnyBuried { get; init; }
+
+    /// <summary>Area of the belly on the ground.</summary>
+    public double BellyArea => BellyLength * BellyWidth;
+}

@@ -1,0 +1,220 @@
+using System;
+using System.Collections.Generic;
+using Recovery.Mechanics.Machines;
+using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Terramechanics;
+using UnitsNet;
+
+namespace Recovery.Mechanics.Resistance;
+
+/// <summary>How much pull along the ground it takes to move a stuck machine: a band of bounds with named terms, and the handbook depth rule beside it.</summary>
+/// <remarks>
+/// <para>R = sum over buried wheels of the larger of [rolling rho W_i or base shear s_f b c, + side lambda 2 A_seg min(alpha s_w, 12 kPa), + face min(b (gamma z^2/2 + 2 s_w z), rigid step), + suction 2 s_w b z] and the wheel model's rolling resistance,
+/// + rolling wheels by the wheel model, + belly drag, + developed uplift x sin(exit), + climb W sin(exit), + grade W sin(theta).</para>
+/// <para>Low: vented, turning, rho 0.10, open ruts, exit 1:10. Central: as declared, else sealed and turning, rho 0.15, the leading buried axle against uncut soil, exit 1:6. High: the larger of locked and turning at rho 0.25, all buried wheels against uncut soil, exit 1:4, full uplift.
+/// Each end is the extreme over the interval of the floor strength. The wheel model is Brixius with radial constants; on a buried wheel it is out of range and a lower limit only.</para>
+/// <para>It is a band of bounds, good to a factor of two or three; no probability belongs to its ends. It holds no rate effect, layering, debris or frozen crust. Pullers are chosen on central, tackle and anchors on <see cref="PlanningHigh"/>; gear on what the puller can put into it, never on this.</para>
+/// <para>Source: composition and shares judgement; face Rankine (derived), suction API RP 2GEO (secondary), N_k and depth factors from memory.</para>
+/// </remarks>
+public sealed class PullDemand
+{
+    private readonly DemandBounds _bounds;
+    private readonly CompiledStuckMachine _compiled;
+    private readonly CompiledStuckMachine? _straight;
+
+    private PullDemand(StuckMachine stuck, CompiledStuckMachine compiled, CompiledStuckMachine? straight, in DemandBounds bounds, DepthClass depth)
+    {
+        Stuck = stuck;
+        _compiled = compiled;
+        _straight = straight;
+        _bounds = bounds;
+        DepthClass = depth;
+    }
+
+    /// <summary>Gets the stuck machine.</summary>
+    public StuckMachine Stuck { get; }
+
+    /// <summary>Gets the demand along the ground.</summary>
+    public ForceBand Total => ForceBand.FromNewtons(LowNewtons, CentralNewtons, HighNewtons);
+
+    /// <summary>Gets the terms; in each of the three columns they sum to <see cref="Total"/>.</summary>
+    public IReadOnlyList<DemandTerm> Terms => DemandTermList.From(_bounds);
+
+    /// <summary>Gets the class of the deepest wheel.</summary>
+    public DepthClass DepthClass { get; }
+
+    /// <summary>Gets the handbook depth rule for the hole as found and the present weight (from memory).</summary>
+    public Force DepthRule => Force.FromNewtons(DepthRuleNewtons);
+
+    /// <summary>Gets the larger of high and depth rule: what sizes tackle and anchors.</summary>
+    public Force PlanningHigh => Force.FromNewtons(Math.Max(HighNewtons, DepthRuleNewtons));
+
+    /// <summary>Gets the depth rule over the central demand; null where the rule has nothing to say.</summary>
+    public double? MethodRatio => DepthRuleNewtons > 0 ? DepthRuleNewtons / CentralNewtons : null;
+
+    /// <summary>Gets what goes on holding once the machine has broken loose: central without suction and uplift (judgement).</summary>
+    public Force AfterBreakout => Force.FromNewtons(CentralNewtons - _bounds.Central.Suction - _bounds.Central.Lift);
+
+    /// <summary>Gets the pull to climb the hole as a rigid step. Shown beside, never summed; null from the hub upwards, where no pull along the ground would do.</summary>
+    public Force? RigidStep
+    {
+        get
+        {
+            double sum = 0;
+            for (var i = 0; i < _compiled.Flat.Count.Length; i++) sum += _compiled.Flat.Buried[i] ? _compiled.Flat.Load[i] * _compiled.Flat.Step[i] : 0;
+            return double.IsInfinity(sum) ? null : Force.FromNewtons(sum);
+        }
+    }
+
+    /// <summary>Gets the weight that the belly carries at central.</summary>
+    public Force BellyLoad => Force.FromNewtons(_bounds.Central.BellyLoad);
+
+    /// <summary>Gets the uplift that a sealed belly could hold: 0 / half / full sealing at the three floors.</summary>
+    public ForceBand UpliftHeld => Ordered(_bounds.Low.UpliftHeld, _bounds.Central.UpliftHeld, _bounds.High.UpliftHeld);
+
+    /// <summary>Gets the uplift that develops, as far as the wheels can bear it.</summary>
+    public ForceBand UpliftDeveloped => Ordered(_bounds.Low.UpliftDeveloped, _bounds.Central.UpliftDeveloped, _bounds.High.UpliftDeveloped);
+
+    /// <summary>Gets the floor strength taken: low, central, high, kPa.</summary>
+    public IReadOnlyList<double> FloorKilopascals => [_compiled.Assumptions.Strength.FloorLow / 1000, _compiled.Assumptions.Strength.FloorCentral / 1000, _compiled.Assumptions.Strength.FloorHigh / 1000];
+
+    /// <summary>Gets the wall strength taken: low, central, high, kPa.</summary>
+    public IReadOnlyList<double> WallKilopascals => [_compiled.Assumptions.Strength.WallLow / 1000, _compiled.Assumptions.Strength.WallCentral / 1000, _compiled.Assumptions.Strength.WallHigh / 1000];
+
+    /// <summary>Gets the demand if braked wheels stay locked, central strengths: what it costs to leave the brakes on.</summary>
+    public Force CentralLocked
+    {
+        get
+        {
+            DemandKernel.Compose(_compiled.Flat, DemandBounds.CentralState(_compiled.Assumptions, locked: true), out var terms);
+            return Force.FromNewtons(terms.Total);
+        }
+    }
+
+    /// <summary>Gets the gross traction of the driven axles at the rating cone index, slip 0.30, bias constants, on the loads beside the belly. A resource listed apart, never taken off the demand; on buried wheels the model is out of range.</summary>
+    public Force OwnGrossTraction
+    {
+        get
+        {
+            var f = _compiled.Flat;
+            var carry = 1 - (_bounds.Central.BellyLoad / f.Weight);
+            double sum = 0;
+            for (var i = 0; i < f.Count.Length; i++)
+            {
+                if (f.Driven[i] && f.Load[i] > 0)
+                    sum += f.Load[i] * carry * BrixiusKernel.GrossTractionRatio(_compiled.Assumptions.IndexCentral * f.NumericPerPascal[i] / carry, CriticalIndexKernel.PlanningSlip, BrixiusConstants.Bias);
+            }
+
+            return Force.FromNewtons(sum);
+        }
+    }
+
+    /// <summary>Gets the cone index at which the machine as it sank would just have moved itself (Brixius, radial); null where no soil would do.</summary>
+    public Pressure? CriticalConeIndex => double.IsNaN(_compiled.CriticalIndexPascals) ? null : Pressure.FromPascals(_compiled.CriticalIndexPascals);
+
+    /// <summary>Gets what was filled in because it was not declared.</summary>
+    public IReadOnlyList<Assumption> Assumptions => DemandAssumptionList.From(Stuck);
+
+    /// <summary>Gets the findings of this room.</summary>
+    public IReadOnlyList<Finding> Findings
+    {
+        get
+        {
+            var findings = new List<Finding>();
+            AddFindings(findings);
+            return findings.AsReadOnly();
+        }
+    }
+
+    internal double LowNewtons => _bounds.Low.Total;
+
+    internal double CentralNewtons => _bounds.Central.Total;
+
+    internal double HighNewtons => _bounds.High.Total;
+
+    internal double DepthRuleNewtons => Resistance.DepthRule.Factor(DepthClass) * _compiled.Flat.Weight;
+
+    internal DemandBounds Bounds => _bounds;
+
+    internal CompiledStuckMachine Compiled => _compiled;
+
+    /// <summary>Estimates the demand of a stuck machine.</summary>
+    /// <param name="stuck">The machine in its hole.</param>
+    /// <returns>The demand.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="stuck"/> is null.</exception>
+    public static PullDemand Estimate(StuckMachine stuck)
+    {
+        Guard.NotNull(stuck, nameof(stuck));
+        var compiled = CompiledStuckMachine.From(stuck, stuck.Machine.Resolve(Suspension.Undeclared));
+        var straight = stuck.Machine.SuspensionMatters ? CompiledStuckMachine.From(stuck, Suspension.StraightFrame) : null;
+        return Estimate(stuck, compiled, straight);
+    }
+
+    internal static PullDemand Estimate(StuckMachine stuck, CompiledStuckMachine compiled, CompiledStuckMachine? straight)
+    {
+        DemandBounds.Evaluate(compiled.Flat, compiled.Assumptions, out var bounds);
+        if (straight is not null)
+        {
+            DemandBounds.Evaluate(straight.Flat, straight.Assumptions, out var other);
+            if (other.Low.Total < bounds.Low.Total) bounds.Low = other.Low;
+            if (other.Central.Total > bounds.Central.Total) bounds.Central = other.Central;
+            if (other.High.Total > bounds.High.Total) bounds.High = other.High;
+        }
+
+        return new PullDemand(stuck, compiled, straight, bounds, Resistance.DepthRule.Classify(stuck));
+    }
+
+    /// <summary>Gives the same demand with another cone factor, for the sensitivity line: the band 10 to 20 is never put on top of the bounds.</summary>
+    /// <param name="coneFactor">Cone factor N_k, 8 to 30.</param>
+    /// <returns>The demand with that cone factor.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The factor is outside its range.</exception>
+    public ForceBand WithConeFactor(double coneFactor)
+    {
+        Guard.Range(coneFactor, 8, 30, string.Empty, nameof(coneFactor));
+        var compiled = CompiledStuckMachine.From(Stuck, Stuck.Machine.Resolve(Suspension.Undeclared), coneFactor);
+        DemandBounds.Evaluate(compiled.Flat, compiled.Assumptions, out var bounds);
+        return ForceBand.FromNewtons(bounds.Low.Total, bounds.Central.Total, bounds.High.Total);
+    }
+
+    /// <summary>Works out the central demand step by step.</summary>
+    /// <returns>The worked steps.</returns>
+    public Working Explain() => DemandExplanation.Central(this);
+
+    /// <summary>Gives the demand in one line, invariant culture.</summary>
+    /// <returns>The band and the depth rule.</returns>
+    public override string ToString() => "demand " + Total + ", depth rule " + Text.Kilonewtons(DepthRuleNewtons, 3);
+
+    internal void AddFindings(List<Finding> findings)
+    {
+        var f = _compiled.Flat;
+        var strength = _compiled.Assumptions.Strength;
+        ref readonly var central = ref _bounds.Central;
+        if (f.BellyArea > 0 && !_compiled.Assumptions.Vented)
+        {
+            if (central.UpliftDeveloped > 0)
+                findings.Add(new Finding(ResistanceFindings.BellyUplift, AxleName(central.LimitingAxle), central.UpliftHeld / 1000, central.UpliftDeveloped / 1000, "kN"));
+            else
+                findings.Add(new Finding(ResistanceFindings.BellyDrags, AxleName(central.LimitingAxle)));
+        }
+
+        if (_compiled.EquilibriumBoundPascals <= 0)
+            findings.Add(new Finding(ResistanceFindings.FloorNotPositive, Stuck.Machine.Name));
+        else if (strength.ReadingBelowBound)
+            findings.Add(new Finding(ResistanceFindings.FloorAboveReading, Stuck.Machine.Name, strength.FloorLow / 1000, strength.WallCentral / 1000, "kPa"));
+        if (MethodRatio is > 2 or < 0.5)
+            findings.Add(new Finding(ResistanceFindings.MethodsDiffer, MethodRatio > 2 ? "The rule looks at weight alone: a heavy machine in soft, dug or vented ground needs less." : "The rule looks at weight alone: strong or sealed soil round a light machine holds more.", DepthRuleNewtons / 1000, CentralNewtons / 1000, "kN"));
+        for (var i = 0; i < f.Count.Length; i++)
+        {
+            if (((_bounds.Low.ModelGoverns | central.ModelGoverns | _bounds.High.ModelGoverns) & (1 << i)) != 0)
+                findings.Add(new Finding(ResistanceFindings.ModelOutOfRange, AxleName(i)));
+        }
+
+        if (_compiled.CriticalIndexPascals < Stuck.Soil.ConeIndex.Pascals)
+            findings.Add(new Finding(ResistanceFindings.IndexCapped, Stuck.Machine.Name, Stuck.Soil.ConeIndex.Pascals / 1000, _compiled.CriticalIndexPascals / 1000, "kPa"));
+        if (_straight is not null) findings.Add(new Finding(ResistanceFindings.SuspensionUndeclared, Stuck.Machine.Name));
+    }
+
+    internal string AxleName(int axle) => axle < 0 ? "belly" : Stuck.Machine.Axles[axle].Name;
+
+    private static ForceBand Ordered(double a, double b, double c) => ForceBand.FromNewtons(Math.Min(a, Math.Min(b, c)), b, Math.Max(a, Math.Max(b, c)));
+}
