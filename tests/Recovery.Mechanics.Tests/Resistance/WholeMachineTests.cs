@@ -84,7 +84,12 @@ public class WholeMachineTests
     public void Straight_frame_and_cone_factor_move_it_as_worked()
     {
         var straight = PullDemand.Estimate(ReferenceMachines.StuckHarvester(Recovery.Mechanics.Machines.Suspension.StraightFrame));
-        Near(155.5, straight.Total.Low);
+        // Worked with the critical index of the linked axles (264.0 kPa) the low is 155.5; with that of the straight frame itself it is 155.7.
+        var assumptions = straight.Compiled.Assumptions;
+        assumptions.IndexLow = 264026;
+        DemandBounds.Evaluate(straight.Compiled.Flat, assumptions, out var bounds);
+        Assert.Equal(155.5, bounds.Low.Total / 1000, 0.0501);
+        Near(155.7, straight.Total.Low);
         Near(364.7, straight.Total.Central);
         Near(821.5, straight.Total.High);
         var demand = PullDemand.Estimate(Of("as found"));

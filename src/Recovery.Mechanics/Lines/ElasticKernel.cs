@@ -1,0 +1,32 @@
+using System;
+
+namespace Recovery.Mechanics.Lines;
+
+/// <summary>A linear elastic line, once. SI in, SI out.</summary>
+internal static class ElasticKernel
+{
+    /// <summary>Stiffness k = EA/L.</summary>
+    public static double Stiffness(double axialStiffnessNewtons, double lengthMetres) => axialStiffnessNewtons / lengthMetres;
+
+    /// <summary>Stretch F/k.</summary>
+    public static double Stretch(double forceNewtons, double stiffness) => forceNewtons / stiffness;
+
+    /// <summary>Stored energy F^2/(2 k).</summary>
+    public static double Energy(double forceNewtons, double stiffness) => forceNewtons * forceNewtons / (2 * stiffness);
+
+    /// <summary>Two lines one after the other, 1/k = 1/k1 + 1/k2.</summary>
+    public static double InSeries(double first, double second) => first * second / (first + second);
+
+    /// <summary>Wave speed in unstretched coordinates, sqrt(EA/m').</summary>
+    public static double WaveSpeed(double axialStiffnessNewtons, double massPerMetre) => Math.Sqrt(axialStiffnessNewtons / massPerMetre);
+
+    /// <summary>Impedance sqrt(EA m').</summary>
+    public static double Impedance(double axialStiffnessNewtons, double massPerMetre) => Math.Sqrt(axialStiffnessNewtons * massPerMetre);
+
+    /// <summary>Stiffness along the pull of one strap whose middle runs through an eye, 4 cos^2(theta/2) EA/L.</summary>
+    public static double RunningBridleStiffness(double axialStiffnessNewtons, double lengthMetres, double includedAngleRadians)
+    {
+        var c = Math.Cos(includedAngleRadians / 2);
+        return 4 * c * c * axialStiffnessNewtons / lengthMetres;
+    }
+}

@@ -1,0 +1,41 @@
+namespace Recovery.Mechanics.Lines;
+
+/// <summary>What the line-load kernel reads, SI. Values that are not declared are negative.</summary>
+internal struct LineLoadInput
+{
+    /// <summary>Most that the puller can impose, N.</summary>
+    public double Pull;
+
+    /// <summary>Mass of the puller, kg.</summary>
+    public double Mass;
+
+    /// <summary>Stiffness of the line without bridle, soft end, N/m.</summary>
+    public double Soft;
+
+    /// <summary>Stiffness of the line without bridle, stiff end, N/m.</summary>
+    public double Stiff;
+
+    /// <summary>Factor on the stiff end for a second pull.</summary>
+    public double BeddedFactor;
+
+    /// <summary>Theoretical speed of the locked gear, m/s; negative: none.</summary>
+    public double GearSpeed;
+
+    /// <summary>Slack, m; negative: not declared.</summary>
+    public double Slack;
+
+    /// <summary>Speed at the start of the slack, m/s; negative: not declared.</summary>
+    public double Approach;
+
+    /// <summary>Time of the throttle, s; negative: not declared.</summary>
+    public double Rise;
+
+    /// <summary>Slack of the careless load, m.</summary>
+    public double CarelessSlack;
+
+    /// <summary>Speed of the careless load, m/s.</summary>
+    public double CarelessSpeed;
+
+    /// <summary>Whether a second pull is declared.</summary>
+    public bool SecondPull;
+}

@@ -1,0 +1,59 @@
+using System;
+
+namespace Recovery.Mechanics.Lines;
+
+/// <summary>The three line loads, once: steady, procedure, careless. No allocation, no units, no exceptions.</summary>
+internal static class LineLoadKernel
+{
+    /// <summary>Works them out.</summary>
+    public static void Evaluate(in LineLoadInput i, out LineLoadOutput o)
+    {
+        o = default;
+        o.StiffUsed = i.SecondPull ? i.Stiff * i.BeddedFactor : i.Stiff;
+        o.Steady = i.Pull;
+        o.Procedure = Peak(i, o.StiffUsed, out o.Rule);
+        o.ProcedureSoft = Peak(i, i.Soft, out _);
+        o.Careless = Careless(i, o.StiffUsed);
+        o.CarelessSoft = Careless(i, i.Soft);
+        o.SecondProcedure = Peak(i, i.Stiff * i.BeddedFactor, out _);
+        o.SecondCareless = Careless(i, i.Stiff * i.BeddedFactor);
+    }
+
+    private static double Careless(in LineLoadInput i, double stiffness) => TakeUpKernel.HeldPeak(i.Pull, stiffness, i.Mass, i.CarelessSpeed, i.CarelessSlack);
+
+    private static double Peak(in LineLoadInput i, double stiffness, out LineLoadRule rule)
+    {
+        if (i.GearSpeed < 0 && i.Slack < 0 && i.Approach < 0 && i.Rise < 0)
+        {
+            rule = LineLoadRule.Careless;
+            return Careless(i, stiffness);
+        }
+
+        // A gear that runs may be at its full speed when the line comes taut. Slack that is not declared is the careless one.
+        var speed = i.Approach >= 0 ? i.Approach : Math.Max(0, i.GearSpeed);
+        var peak = TakeUpKernel.HeldPeak(i.Pull, stiffness, i.Mass, speed, i.Slack >= 0 ? i.Slack : i.CarelessSlack);
+        rule = LineLoadRule.HeldAnchor;
+        if (i.GearSpeed >= 0)
+        {
+            var locked = TakeUpKernel.LockedGearPeak(i.Pull, stiffness, i.Mass, i.GearSpeed);
+            if (locked < peak)
+            {
+                peak = locked;
+                rule = LineLoadRule.LockedGear;
+            }
+        }
+
+        // Raised on a taut line from rest; the longest period belongs to the soft end.
+        if (i.Rise >= 0 && !(i.Slack > 0) && !(i.Approach > 0))
+        {
+            var raised = TakeUpKernel.ThrottlePeak(i.Pull, Math.Min(i.Soft, stiffness), i.Mass, i.Rise);
+            if (raised < peak)
+            {
+                peak = raised;
+                rule = LineLoadRule.RaisedThrottle;
+            }
+        }
+
+        return peak;
+    }
+}

@@ -1,0 +1,49 @@
+using Recovery.Mechanics.Provenance;
+
+namespace Recovery.Mechanics.Lines;
+
+/// <summary>Relative stiffness of a kind of line, EA over breaking strength, as a band from its soft to its stiff end.</summary>
+/// <remarks>A default and no measurement: a measured curve of the line at hand replaces it. Recoil uses the band with nothing lost.</remarks>
+public sealed record LineMaterial
+{
+    private LineMaterial(string name, double soft, double stiff, double beddedFactor, double gramsPerMetrePerKilonewton, Source source)
+    {
+        Name = name;
+        Soft = soft;
+        Stiff = stiff;
+        BeddedFactor = beddedFactor;
+        GramsPerMetrePerKilonewton = gramsPerMetrePerKilonewton;
+        Source = source;
+    }
+
+    /// <summary>Gets nylon webbing.</summary>
+    public static LineMaterial NylonWebbing { get; } = new("nylon webbing", 2, 5, 2, 2.67, LinesSources.NylonWebbing);
+
+    /// <summary>Gets polyester webbing.</summary>
+    public static LineMaterial PolyesterWebbing { get; } = new("polyester webbing", 6, 8, 1, 2.20, LinesSources.PolyesterWebbing);
+
+    /// <summary>Gets bedded HMPE rope.</summary>
+    public static LineMaterial HmpeRope { get; } = new("HMPE rope", 50, 85, 1, 0.83, LinesSources.HmpeRope);
+
+    /// <summary>Gets the name.</summary>
+    public string Name { get; }
+
+    /// <summary>Gets EA over breaking strength at the soft end.</summary>
+    public double Soft { get; }
+
+    /// <summary>Gets EA over breaking strength at the stiff end.</summary>
+    public double Stiff { get; }
+
+    /// <summary>Gets how many times stiffer a line is on a second pull; it raises the stiff end alone.</summary>
+    public double BeddedFactor { get; }
+
+    /// <summary>Gets the mass per metre and kilonewton of breaking strength, g/(m kN).</summary>
+    public double GramsPerMetrePerKilonewton { get; }
+
+    /// <summary>Gets where the band comes from.</summary>
+    public Source Source { get; }
+
+    /// <summary>Gets the material in words, invariant culture.</summary>
+    /// <returns>Name and band.</returns>
+    public override string ToString() => Name + ", EA/MBS " + Text.Number(Soft) + " to " + Text.Number(Stiff);
+}

@@ -1,0 +1,54 @@
+using System;
+using Recovery.Mechanics.Provenance;
+using UnitsNet;
+
+namespace Recovery.Mechanics.Lines;
+
+/// <summary>How the pull is to be done, as far as it is declared. Nothing declared means that the careless load is the procedure.</summary>
+/// <remarks>
+/// <para>A locked gear counts only where one gear is engaged from engine to wheels before the line comes taut and kept; v_t at high idle; level or uphill; wheels that can slip. Hydrostatic, belt, converter and automatic drives whose rims can overrun do not qualify: give the highest rim speed the drive can reach, or declare nothing.</para>
+/// <para>Immutable, equality by value.</para>
+/// </remarks>
+public sealed record PullProcedure
+{
+    /// <summary>Gets the procedure with nothing declared.</summary>
+    public static PullProcedure Undeclared { get; } = new();
+
+    /// <summary>Gets the theoretical speed of the gear that is engaged throughout, at the highest no-load engine speed; null where no locked gear is declared. Accepted range 0.1 to 20 km/h.</summary>
+    public Speed? LockedGear { get; init => field = value is { } v ? Speed.FromMetersPerSecond(Guard.MetresPerSecond(v, 0.1, 20, nameof(LockedGear))) : null; }
+
+    /// <summary>Gets the slack in the line when the pull begins; null where it is not declared. Accepted range 0 to 10 m.</summary>
+    public Length? Slack { get; init => field = value is { } v ? Length.FromMeters(Guard.Metres(v, 0, 10, nameof(Slack))) : null; }
+
+    /// <summary>Gets the speed at the start of the slack where no gear is locked; null where it is not declared. Accepted range 0 to 40 km/h.</summary>
+    public Speed? ApproachSpeed { get; init => field = value is { } v ? Speed.FromMetersPerSecond(Guard.MetresPerSecond(v, 0, 40, nameof(ApproachSpeed))) : null; }
+
+    /// <summary>Gets the time over which the throttle is raised on the taut line, wheels not slipping; null where it is not declared. Accepted range 0.5 to 600 s.</summary>
+    public Duration? ThrottleRise { get; init => field = value is { } v ? Duration.FromSeconds(Guard.Seconds(v, 0.5, 600, nameof(ThrottleRise))) : null; }
+
+    /// <summary>Gets whether the line has been pulled before today (bedded in, about twice as stiff); null where it is not declared.</summary>
+    public bool? SecondPull { get; init; }
+
+    /// <summary>Gets the slack of the careless load; 0.5 m (judgement) unless changed. Accepted range 0 to 10 m.</summary>
+    public Length CarelessSlack { get; init => field = Length.FromMeters(Guard.Metres(value, 0, 10, nameof(CarelessSlack))); } = Length.FromMeters(0.5);
+
+    /// <summary>Gets the speed of the careless load at the start of its slack; 5 km/h (judgement) unless changed. Accepted range 0 to 40 km/h.</summary>
+    public Speed CarelessSpeed { get; init => field = Speed.FromMetersPerSecond(Guard.MetresPerSecond(value, 0, 40, nameof(CarelessSpeed))); } = Speed.FromKilometersPerHour(5);
+
+    /// <summary>Gets whether anything of the take-up is declared.</summary>
+    public bool IsDeclared => LockedGear is not null || Slack is not null || ApproachSpeed is not null || ThrottleRise is not null;
+
+    /// <summary>Gets whether it declares slack or an approach at speed without a locked gear: a run-up. Slack taken up from rest is one too, because the pull accelerates the machine through it.</summary>
+    public bool IsRunUp => LockedGear is null && (ApproachSpeed is { MetersPerSecond: > 0 } || Slack is { Meters: > 0 });
+
+    /// <summary>Makes a procedure in a locked gear with the line drawn taut first.</summary>
+    /// <param name="theoreticalSpeed">Theoretical speed of the gear at high idle, 0.1 to 20 km/h.</param>
+    /// <returns>The procedure.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The speed is outside its range.</exception>
+    public static PullProcedure DrawnTautInGear(Speed theoreticalSpeed) => new() { LockedGear = theoreticalSpeed, Slack = Length.Zero };
+
+    /// <summary>Gives the procedure in words, invariant culture.</summary>
+    /// <returns>What is declared.</returns>
+    public override string ToString() => !IsDeclared ? "nothing declared"
+        : (LockedGear is { } gear ? "gear of " + Text.With(gear.MetersPerSecond * 3.6, "km/h") : "no locked gear") + ", slack " + (Slack is { } slack ? Text.With(slack.Meters, "m") : "not declared") + (ThrottleRise is { } rise ? ", throttle raised over " + Text.With(rise.Seconds, "s") : string.Empty);
+}

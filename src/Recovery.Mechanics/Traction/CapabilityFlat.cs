@@ -1,0 +1,86 @@
+using System;
+using Recovery.Mechanics.Ground;
+using Recovery.Mechanics.Machines;
+using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Terramechanics;
+
+namespace Recovery.Mechanics.Traction;
+
+/// <summary>A towing machine as plain numbers: what the capability kernel reads. SI throughout.</summary>
+internal sealed class CapabilityFlat
+{
+    private CapabilityFlat(int axles)
+    {
+        NumericTimesLoad = new double[axles];
+        Load = new double[axles];
+        LoadPerPull = new double[axles];
+        Count = new int[axles];
+        Driven = new bool[axles];
+    }
+
+    /// <summary>Wheel numeric times wheel load per pascal: b d (1 + 5 delta/h)/(1 + 3 b/d), m2.</summary>
+    public double[] NumericTimesLoad { get; }
+
+    /// <summary>Axle loads without a pull, on the grade.</summary>
+    public double[] Load { get; }
+
+    /// <summary>Change of the axle loads per newton of pull.</summary>
+    public double[] LoadPerPull { get; }
+
+    /// <summary>Tyres of each axle.</summary>
+    public int[] Count { get; }
+
+    /// <summary>Whether the axle is driven.</summary>
+    public bool[] Driven { get; }
+
+    /// <summary>Weight component against the pull, W sin(theta); negative downhill.</summary>
+    public double GradeForce { get; private set; }
+
+    /// <summary>Weight.</summary>
+    public double Weight { get; private set; }
+
+    /// <summary>Moment that holds the leading end down, W_f L, about the trailing contact, on the grade.</summary>
+    public double NoseMoment { get; private set; }
+
+    /// <summary>Height of the centre of mass.</summary>
+    public double CentreHeight { get; private set; }
+
+    /// <summary>Height at which the line of pull passes over the trailing axle, h_d + a_h tan(pitch).</summary>
+    public double LineHeight { get; private set; }
+
+    /// <summary>Makes the numbers.</summary>
+    /// <param name="tower">The towing machine.</param>
+    /// <param name="pitchRadians">Angle by which the line falls from the hitch, positive downwards.</param>
+    public static CapabilityFlat From(TowingMachine tower, double pitchRadians)
+    {
+        var machine = tower.Machine;
+        var n = machine.Axles.Count;
+        var flat = new CapabilityFlat(n);
+        var sign = Machine.Sign(tower.Direction);
+        double theta = tower.Grade.Radians, down = Math.Tan(pitchRadians), xh = tower.HitchPosition.Meters, zh = tower.HitchHeight.Meters;
+        var equalised = machine.Resolve(Suspension.Undeclared) != Suspension.StraightFrame;
+        AxleStaticsKernel.Share(machine.AxlePositions, equalised, AxleStaticsKernel.NormalSum(machine.WeightNewtons, theta, 0), Moment(0), flat.Load);
+        // The loads are linear in the pull as long as no axle lifts, and lift is its own limit: a thousandth of the weight shows the slope.
+        var probe = 1e-3 * machine.WeightNewtons;
+        AxleStaticsKernel.Share(machine.AxlePositions, equalised, AxleStaticsKernel.NormalSum(machine.WeightNewtons, theta, -probe * down), Moment(probe), flat.LoadPerPull);
+        for (var i = 0; i < n; i++)
+        {
+            var axle = machine.Axles[i];
+            double b = axle.Tyre.SectionWidth.Meters, d = axle.Tyre.OverallDiameter.Meters;
+            flat.LoadPerPull[i] = (flat.LoadPerPull[i] - flat.Load[i]) / probe;
+            flat.NumericTimesLoad[i] = BrixiusKernel.Numeric(1, b, d, axle.Tyre.DeflectionRatio(flat.Load[i] / axle.Tyres), 1);
+            flat.Count[i] = axle.Tyres;
+            flat.Driven[i] = axle.Driven;
+        }
+
+        var trailing = machine.AxlePositions[tower.Direction == PullDirection.Forwards ? n - 1 : 0];
+        flat.Weight = machine.WeightNewtons;
+        flat.GradeForce = machine.WeightNewtons * Math.Sin(theta);
+        flat.NoseMoment = machine.WeightNewtons * ((sign * (machine.CentreX - trailing) * Math.Cos(theta)) - (machine.CentreZ * Math.Sin(theta)));
+        flat.CentreHeight = machine.CentreZ;
+        flat.LineHeight = zh + (sign * (trailing - xh) * down);
+        return flat;
+
+        double Moment(double pull) => AxleStaticsKernel.MomentSum(machine.WeightNewtons, machine.CentreX, machine.CentreZ, theta, sign, -sign * pull, -pull * down, xh, zh);
+    }
+}

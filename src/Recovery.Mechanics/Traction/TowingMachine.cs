@@ -1,0 +1,72 @@
+using System;
+using Recovery.Mechanics.Ground;
+using Recovery.Mechanics.Machines;
+using Recovery.Mechanics.Provenance;
+using UnitsNet;
+
+namespace Recovery.Mechanics.Traction;
+
+/// <summary>A machine that pulls, on its own ground, by a hitch at its trailing end.</summary>
+/// <remarks>Immutable. What is not declared is not limited by it: no engine power, no power limit; no hitch rating, no rating limit, and both are listed as still to find out.</remarks>
+public sealed record TowingMachine
+{
+    /// <summary>Describes a towing machine.</summary>
+    /// <param name="machine">The machine with its loads and ballast.</param>
+    /// <param name="soil">The soil it pulls on.</param>
+    /// <param name="hitchPosition">Position x of the hitch in the frame of the machine, -40 to 15 m.</param>
+    /// <param name="hitchHeight">Height of the hitch above the ground, 0.1 to 3 m.</param>
+    /// <param name="direction">Whether it pulls forwards (hitch at the rear) or in reverse (hitch at the front).</param>
+    /// <exception cref="ArgumentNullException">Machine or soil is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public TowingMachine(Machine machine, Soil soil, Length hitchPosition, Length hitchHeight, PullDirection direction = PullDirection.Forwards)
+    {
+        Machine = Guard.NotNull(machine, nameof(machine));
+        Soil = Guard.NotNull(soil, nameof(soil));
+        HitchPosition = Length.FromMeters(Guard.Metres(hitchPosition, -40, 15, nameof(hitchPosition)));
+        HitchHeight = Length.FromMeters(Guard.Metres(hitchHeight, 0.1, 3, nameof(hitchHeight)));
+        Direction = Guard.Defined(direction, direction is PullDirection.Forwards or PullDirection.Rearwards, nameof(direction));
+    }
+
+    /// <summary>Gets the machine.</summary>
+    public Machine Machine { get; init => field = Guard.NotNull(value, nameof(Machine)); }
+
+    /// <summary>Gets the soil it pulls on.</summary>
+    public Soil Soil { get; init => field = Guard.NotNull(value, nameof(Soil)); }
+
+    /// <summary>Gets the position x of the hitch.</summary>
+    public Length HitchPosition { get; }
+
+    /// <summary>Gets the height of the hitch.</summary>
+    public Length HitchHeight { get; }
+
+    /// <summary>Gets whether it pulls forwards or in reverse.</summary>
+    public PullDirection Direction { get; }
+
+    /// <summary>Gets the slope along its pull, positive where the ground rises.</summary>
+    public Grade Grade { get; init; }
+
+    /// <summary>Gets the cone index of the firmest ground it may stand on during the job; null takes its own soil. Not below that of its soil, up to 20,000 kPa.</summary>
+    public Pressure? FirmestConeIndex { get; init => field = value is { } v ? Pressure.FromPascals(Guard.Pascals(v, 1, 20000, nameof(FirmestConeIndex))) : null; }
+
+    /// <summary>Gets whether a road or a yard is in reach of its wheels during the job.</summary>
+    public bool HardSurfaceInReach { get; init; }
+
+    /// <summary>Gets the slope of the steepest place where it may stand facing downhill while pulling, 0 to 30 degrees; level unless declared.</summary>
+    public Angle DownhillInReach { get; init => field = Angle.FromRadians(Guard.Radians(value, 0, 30, nameof(DownhillInReach))); }
+
+    /// <summary>Gets the engine power; null where it is not known. Accepted range 10 to 2,000 kW.</summary>
+    public Power? EnginePower { get; init => field = value is { } v ? Power.FromWatts(Guard.Watts(v, 10, 2000, nameof(EnginePower))) : null; }
+
+    /// <summary>Gets the efficiency from engine to wheels and soil; 0.70 unless declared (judgement). Accepted range 0.3 to 0.95.</summary>
+    public Ratio Efficiency { get; init => field = Ratio.FromDecimalFractions(Guard.Fraction(value, 0.3, 0.95, nameof(Efficiency))); } = Ratio.FromDecimalFractions(0.70);
+
+    /// <summary>Gets the travel speed at which power is asked for; 2 km/h unless declared. Accepted range 0.2 to 20 km/h.</summary>
+    public Speed PullSpeed { get; init => field = Speed.FromMetersPerSecond(Guard.MetresPerSecond(value, 0.2, 20, nameof(PullSpeed))); } = Speed.FromKilometersPerHour(2);
+
+    /// <summary>Gets the rating of the hitch along the pull; null where it is not known. Accepted range 5 to 2,000 kN.</summary>
+    public Force? HitchRating { get; init => field = value is { } v ? Force.FromNewtons(Guard.Newtons(v, 5, 2000, nameof(HitchRating))) : null; }
+
+    /// <summary>Gives the machine in words, invariant culture.</summary>
+    /// <returns>Machine and soil.</returns>
+    public override string ToString() => Machine + " on " + Soil;
+}
