@@ -1,0 +1,46 @@
+using System;
+using Recovery.Mechanics.Provenance;
+
+namespace Recovery.Mechanics.Rigging;
+
+/// <summary>The design factor that a plan asks of breaking strengths under the steady load. Named by the plan; there is no default. It never meets a working load limit, which already holds one.</summary>
+/// <remarks>Immutable, equality by value.</remarks>
+public sealed record DesignFactorPolicy
+{
+    private DesignFactorPolicy(string name, double factor, Source source)
+    {
+        Name = name;
+        Factor = factor;
+        Source = source;
+    }
+
+    /// <summary>Gets factor 5: usual for a slow pull on synthetics, US sling practice.</summary>
+    public static DesignFactorPolicy SlowPull { get; } = new("slow pull on synthetics, factor 5", 5, RiggingSources.DesignFactorUs);
+
+    /// <summary>Gets factor 7: goods made to EN 1492.</summary>
+    public static DesignFactorPolicy European { get; } = new("EN 1492, factor 7", 7, RiggingSources.DesignFactorEu);
+
+    /// <summary>Gets factor 8: Australian flat slings.</summary>
+    public static DesignFactorPolicy Australian { get; } = new("AS 1353, factor 8", 8, RiggingSources.DesignFactorAu);
+
+    /// <summary>Gets the name.</summary>
+    public string Name { get; }
+
+    /// <summary>Gets the factor.</summary>
+    public double Factor { get; }
+
+    /// <summary>Gets the source.</summary>
+    public Source Source { get; }
+
+    /// <summary>Makes a policy of the caller's own.</summary>
+    /// <param name="name">Its name, shown in results.</param>
+    /// <param name="factor">The factor, 3 to 15.</param>
+    /// <returns>The policy.</returns>
+    /// <exception cref="ArgumentException">The name is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The factor is outside its range.</exception>
+    public static DesignFactorPolicy Named(string name, double factor) => new(Guard.Name(name, nameof(name)), Guard.Range(factor, 3, 15, string.Empty, nameof(factor)), GeneralSources.Caller);
+
+    /// <summary>Gives the name.</summary>
+    /// <returns>The name.</returns>
+    public override string ToString() => Name;
+}
