@@ -1,0 +1,43 @@
+using System;
+using Recovery.Mechanics.Provenance;
+using UnitsNet;
+
+namespace Recovery.Mechanics.Rigging;
+
+/// <summary>What one end of a rig is made fast to.</summary>
+/// <remarks>Steady load at most its working load, procedure peak at most its yield; no partial factor on yield. An approved point without a published number is a caution with the load printed. Immutable, equality by value.</remarks>
+public sealed record AttachmentPoint
+{
+    /// <summary>Describes an attachment.</summary>
+    /// <param name="name">Name, as a person would call it.</param>
+    /// <param name="kind">What it is.</param>
+    /// <param name="approvedByMaker">Whether the maker of the machine names it for recovery.</param>
+    /// <exception cref="ArgumentException">The name is empty.</exception>
+    public AttachmentPoint(string name, AttachmentKind kind, bool approvedByMaker)
+    {
+        Name = Guard.Name(name, nameof(name));
+        Kind = Guard.Defined(kind, kind is >= AttachmentKind.Unidentified and <= AttachmentKind.AboveDrawbar, nameof(kind));
+        ApprovedByMaker = approvedByMaker;
+    }
+
+    /// <summary>Gets the name.</summary>
+    public string Name { get; }
+
+    /// <summary>Gets what it is.</summary>
+    public AttachmentKind Kind { get; }
+
+    /// <summary>Gets whether the maker names it for recovery.</summary>
+    public bool ApprovedByMaker { get; }
+
+    /// <summary>Gets its working load; null where none is published. Accepted range 1 to 20,000 kN.</summary>
+    public Force? WorkingLoad { get; init => field = value is { } v ? Force.FromNewtons(Guard.Newtons(v, 1, 20000, nameof(WorkingLoad))) : null; }
+
+    /// <summary>Gets its yield load; null where none is published. Accepted range 1 to 20,000 kN.</summary>
+    public Force? Yield { get; init => field = value is { } v ? Force.FromNewtons(Guard.Newtons(v, 1, 20000, nameof(Yield))) : null; }
+
+    internal bool Forbidden => Kind is AttachmentKind.TowBall or AttachmentKind.TieDownEye or AttachmentKind.AboveDrawbar || (Kind is AttachmentKind.RearAxle or AttachmentKind.TowEye && !ApprovedByMaker);
+
+    /// <summary>Gives the attachment in words, invariant culture.</summary>
+    /// <returns>Name and kind.</returns>
+    public override string ToString() => Name + " (" + Kind + (ApprovedByMaker ? ", named by the maker)" : ")");
+}

@@ -1,0 +1,79 @@
+using System;
+using Recovery.Mechanics.Provenance;
+using UnitsNet;
+
+namespace Recovery.Mechanics.Rigging;
+
+/// <summary>A bridle: one strap whose middle runs free through the eye of the line and whose ends go to two anchors.</summary>
+/// <remarks>
+/// <para>Included angle theta = 2 asin(w/L) with the pull in the middle; off the middle the eye sits on the ellipse with the anchors as foci. Leg share 1/(2 cos(theta/2)) without friction, and r/sqrt(r^2 + 2 r cos(theta) + 1), r = exp(mu (pi - theta)), in the harder leg at the friction limit, mu 0.15 to 0.30.
+/// The harder leg at 0.30 counts, once, against the straight capacity of the strap: no basket or mode factor on top. Inward force at each anchor tan(theta/2)/2 of the pull.</para>
+/// <para>It has no redundancy: where one end lets go it runs out through the eye. Its bight in the eye is a place: the maker's figure, else 0.5 from memory.</para>
+/// <para>Source: statics and capstan rule (derived); friction from memory.</para>
+/// </remarks>
+public sealed record Bridle : RigPart
+{
+    private Bridle(Strap strap, double spacing)
+        : base(strap.Name)
+    {
+        Strap = strap;
+        SpacingMetres = spacing;
+    }
+
+    /// <summary>Gets the strap.</summary>
+    public Strap Strap { get; }
+
+    /// <summary>Gets the distance between the anchors.</summary>
+    public Length AnchorSpacing => Length.FromMeters(SpacingMetres);
+
+    /// <summary>Gets the angle by which the pull leans from the middle line of the anchors, -60 to 60 degrees.</summary>
+    public Angle Lean { get; init => field = Angle.FromRadians(Guard.Radians(value, -60, 60, nameof(Lean))); }
+
+    /// <summary>Gets the included angle between the legs.</summary>
+    public Angle IncludedAngle => Angle.FromRadians(IncludedRadians);
+
+    /// <summary>Gets the share of the pull in each leg without friction.</summary>
+    public double LegShare => StrengthKernel.LegShare(IncludedRadians);
+
+    /// <summary>Gets the share of the pull in the harder leg at the upper end of friction: what gear is checked with.</summary>
+    public double LegShareWithFriction => StrengthKernel.LegShareHigh(IncludedRadians, StrengthKernel.FrictionHigh);
+
+    /// <summary>Gets the inward force at each anchor over the pull.</summary>
+    public double InwardShare => StrengthKernel.Inward(IncludedRadians);
+
+    internal double SpacingMetres { get; }
+
+    internal double IncludedRadians => StrengthKernel.IncludedAngle(SpacingMetres, Strap.Length.Meters, Lean.Radians);
+
+    /// <summary>Makes a free-running bridle.</summary>
+    /// <param name="strap">The strap, not choked.</param>
+    /// <param name="anchorSpacing">Distance between the anchors, 0.2 to 6 m, less than the length of the strap.</param>
+    /// <returns>The bridle.</returns>
+    /// <exception cref="ArgumentException">The strap is not longer than its anchors are apart, or it is choked.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The spacing is outside its range.</exception>
+    public static Bridle FreeRunning(Strap strap, Length anchorSpacing)
+    {
+        Guard.NotNull(strap, nameof(strap));
+        var spacing = Guard.Metres(anchorSpacing, 0.2, 6, nameof(anchorSpacing));
+        if (strap.Choked) throw new ArgumentException("strap " + strap.Name + " is choked; a strap that runs free through an eye cannot be.", nameof(strap));
+        if (strap.Length.Meters <= spacing)
+            throw new ArgumentException("The bridle " + strap.Name + " is " + Text.With(strap.Length.Meters, "m") + " long and its anchors are " + Text.With(spacing, "m") + " apart: it must be longer than anchorSpacing.", nameof(anchorSpacing));
+        return new Bridle(strap, spacing);
+    }
+
+    /// <summary>Works out angle and leg shares step by step.</summary>
+    /// <returns>The worked steps.</returns>
+    public Working Explain()
+    {
+        string w = Text.Number(SpacingMetres), l = Text.Number(Strap.Length.Meters), theta = Text.Number(IncludedRadians * 180 / Math.PI) + " deg";
+        return new WorkingBuilder("Bridle " + Name)
+            .Step("theta", "included angle", Lean.Radians == 0 ? "2 asin(w/L)" : "eye on the ellipse at the lean of the pull", "w " + w + ", L " + l + ", lean " + Text.Number(Lean.Radians * 180 / Math.PI) + " deg", theta, RiggingSources.Bridle)
+            .Step("T/P", "share in each leg without friction", "1/(2 cos(theta/2))", "1/(2 cos(" + theta + "/2))", Text.Number(LegShare), RiggingSources.Bridle)
+            .Step("T_high/P", "share in the harder leg, friction 0.30", "r/sqrt(r^2 + 2 r cos(theta) + 1), r = exp(mu (pi - theta))", "mu 0.30, theta " + theta, Text.Number(LegShareWithFriction), RiggingSources.WebbingFriction)
+            .Build();
+    }
+
+    /// <summary>Gives the bridle in words, invariant culture.</summary>
+    /// <returns>Strap, spacing and angle.</returns>
+    public override string ToString() => Strap + ", anchors " + Text.With(SpacingMetres, "m") + " apart, included angle " + Text.Number(IncludedRadians * 180 / Math.PI, 3) + " deg";
+}

@@ -1,0 +1,97 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Recovery.Mechanics.Lines;
+using Recovery.Mechanics.Provenance;
+using UnitsNet;
+
+namespace Recovery.Mechanics.Rigging;
+
+/// <summary>A rig as an ordered load path from the drawbar of the puller to the casualty. Behind a bridle every part stands once on each leg.</summary>
+/// <remarks>Immutable. The order is the order in which the force passes: usually recovery strap, bridle running free through its eye, one shackle and one axle strap a leg.</remarks>
+public sealed class Rig
+{
+    /// <summary>Describes a rig.</summary>
+    /// <param name="drawbar">What the line is made fast to on the puller.</param>
+    /// <param name="parts">Parts in order from the drawbar to the casualty; those behind a bridle once, they are used on both legs.</param>
+    /// <param name="casualty">What the rig is made fast to on the stuck machine.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">No path: no strap in the line, a bridle at its beginning, two bridles, or a name given twice.</exception>
+    public Rig(AttachmentPoint drawbar, IEnumerable<RigPart> parts, AttachmentPoint casualty)
+    {
+        Drawbar = Guard.NotNull(drawbar, nameof(drawbar));
+        Casualty = Guard.NotNull(casualty, nameof(casualty));
+        Parts = Guard.NotNull(parts, nameof(parts)).ToList().AsReadOnly();
+        BridleIndex = -1;
+        for (var i = 0; i < Parts.Count; i++)
+        {
+            if (Parts[i] is null) throw new ArgumentException("parts must not hold a null.", nameof(parts));
+            if (Parts[i] is not Rigging.Bridle) continue;
+            if (BridleIndex >= 0) throw new ArgumentException("A rig has at most one bridle; " + Parts[BridleIndex].Name + " and " + Parts[i].Name + " were given.", nameof(parts));
+            BridleIndex = i;
+        }
+
+        var lines = Parts.Take(BridleIndex < 0 ? Parts.Count : BridleIndex).OfType<Strap>().ToList();
+        if (lines.Count == 0)
+            throw new ArgumentException("A rig needs a path from " + Drawbar.Name + " to " + Casualty.Name + ": there is no strap between the drawbar and " + (BridleIndex < 0 ? "the casualty" : "the bridle") + ".", nameof(parts));
+        if (Parts.Select(p => p.Name).Distinct(StringComparer.Ordinal).Count() != Parts.Count)
+            throw new ArgumentException("parts must have unique names.", nameof(parts));
+        LineStraps = lines.AsReadOnly();
+    }
+
+    /// <summary>Gets what the line is made fast to on the puller.</summary>
+    public AttachmentPoint Drawbar { get; }
+
+    /// <summary>Gets the parts in order from the drawbar to the casualty.</summary>
+    public IReadOnlyList<RigPart> Parts { get; }
+
+    /// <summary>Gets what the rig is made fast to on the stuck machine.</summary>
+    public AttachmentPoint Casualty { get; }
+
+    /// <summary>Gets the bridle; null where there is none.</summary>
+    public Bridle? Bridle => BridleIndex < 0 ? null : (Bridle)Parts[BridleIndex];
+
+    /// <summary>Gets the unstretched length from anchor to anchor with the bridle's leg: what distances are drawn over.</summary>
+    public Length LengthOverall => Length.FromMeters(LengthMetres);
+
+    internal int BridleIndex { get; }
+
+    internal IReadOnlyList<Strap> LineStraps { get; }
+
+    internal double LengthMetres => LineStraps.Sum(s => s.Length.Meters) + (Bridle is { } bridle ? bridle.Strap.Length.Meters / 2 : 0) + Parts.Skip(BridleIndex < 0 ? Parts.Count : BridleIndex + 1).OfType<Strap>().Sum(s => s.Length.Meters);
+
+    /// <summary>Gets the line of straps in series between the drawbar and the bridle; null where a breaking strength is not known. Bridle and axle straps are left out: they could only lower a peak.</summary>
+    public ElasticLine? Line
+    {
+        get
+        {
+            double length = 0, soft = 0, stiff = 0, mass = 0;
+            foreach (var strap in LineStraps)
+            {
+                if (strap.Elastic is not { } elastic) return null;
+                length += elastic.LengthMetres;
+                soft += elastic.LengthMetres / elastic.SoftNewtons;
+                stiff += elastic.LengthMetres / elastic.StiffNewtons;
+                mass += elastic.MassKilograms;
+            }
+
+            return LineStraps.Count == 1 ? LineStraps[0].Elastic : new ElasticLine(Length.FromMeters(length), Force.FromNewtons(length / soft), Force.FromNewtons(length / stiff), LinearDensity.FromKilogramsPerMeter(mass / length), LineStraps[0].Elastic!.Source);
+        }
+    }
+
+    /// <summary>Gives the rig with one of its parts replaced by another of the same name or not.</summary>
+    /// <param name="name">Name of the part to replace.</param>
+    /// <param name="replacement">The part that takes its place.</param>
+    /// <returns>The rig.</returns>
+    /// <exception cref="ArgumentException">There is no such part.</exception>
+    public Rig Replace(string name, RigPart replacement)
+    {
+        Guard.NotNull(replacement, nameof(replacement));
+        if (!Parts.Any(p => p.Name == name)) throw new ArgumentException("The rig has no part named '" + name + "'.", nameof(name));
+        return new Rig(Drawbar, Parts.Select(p => p.Name == name ? replacement : p), Casualty);
+    }
+
+    /// <summary>Gives the load path in words.</summary>
+    /// <returns>Names from drawbar to casualty.</returns>
+    public override string ToString() => Drawbar.Name + " - " + string.Join(" - ", Parts.Select(p => p.Name)) + " - " + Casualty.Name;
+}
