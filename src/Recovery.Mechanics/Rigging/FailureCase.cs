@@ -1,0 +1,58 @@
+using System.Collections.Generic;
+using Recovery.Mechanics.Provenance;
+using UnitsNet;
+
+namespace Recovery.Mechanics.Rigging;
+
+/// <summary>What follows if one part lets go at the procedure peak: which hardware is then on a free end, with how much energy, how fast at the most, and whose way it takes.</summary>
+/// <remarks>All the energy of the line is counted for that side, nothing lost, no credit for weights or blankets. Speeds are bounds along the line; a whipping tip can be faster. People in cabs on the line of pull are in the way of every one of them.</remarks>
+public sealed record FailureCase
+{
+    internal FailureCase(string part, string towards, IReadOnlyList<string> hardware, double kilograms, double joules, double metresPerSecond, string why)
+    {
+        Part = part;
+        Towards = towards;
+        Hardware = hardware;
+        HardwareMass = Mass.FromKilograms(kilograms);
+        StoredEnergy = Energy.FromJoules(joules);
+        SpeedMetresPerSecond = metresPerSecond;
+        Why = why;
+    }
+
+    /// <summary>Gets the part that lets go.</summary>
+    public string Part { get; }
+
+    /// <summary>Gets whom the free end flies towards and past.</summary>
+    public string Towards { get; }
+
+    /// <summary>Gets the hardware on the free end; empty where only the line itself recoils.</summary>
+    public IReadOnlyList<string> Hardware { get; }
+
+    /// <summary>Gets the mass of that hardware.</summary>
+    public Mass HardwareMass { get; }
+
+    /// <summary>Gets the energy in the line, all of it counted for this side.</summary>
+    public Energy StoredEnergy { get; }
+
+    /// <summary>Gets the upper bound on the speed.</summary>
+    public Speed SpeedBound => Speed.FromMetersPerSecond(SpeedMetresPerSecond);
+
+    /// <summary>Gets how it comes about.</summary>
+    public string Why { get; }
+
+    internal double SpeedMetresPerSecond { get; }
+
+    /// <summary>Gets the speed as it may be printed: to one figure, rounded up.</summary>
+    public string SpeedText => "up to " + Text.Number(RoundedUp(SpeedMetresPerSecond)) + " m/s";
+
+    /// <summary>Gives the case in one line, invariant culture.</summary>
+    /// <returns>Part, hardware, speed and direction.</returns>
+    public override string ToString() => Part + " lets go: " + (Hardware.Count == 0 ? "the line itself" : string.Join(", ", Hardware)) + ", " + SpeedText + " towards " + Towards;
+
+    internal static double RoundedUp(double value)
+    {
+        if (!(value > 0)) return 0;
+        var decade = System.Math.Pow(10, System.Math.Floor(System.Math.Log10(value)));
+        return System.Math.Ceiling((value / decade) - 1e-12) * decade;
+    }
+}

@@ -1,0 +1,143 @@
+using System;
+using System.Collections.Generic;
+using Recovery.Mechanics.Lines;
+using Recovery.Mechanics.Provenance;
+using UnitsNet;
+
+namespace Recovery.Mechanics.Rigging;
+
+/// <summary>What every part of a rig carries under the steady, the procedure and the careless load, and what it may carry.</summary>
+/// <remarks>
+/// <para>Two checks, never multiplied. Rated: steady load against the lesser of tag working load limit x deratings and breaking strength x deratings / design factor of the named policy. Peak: strength R over procedure load F against the partial factors load 1.3 x consequence 1.3 x wear x material (nylon 2.5, polyester 1.65, HMPE 2.0) and their floor 2.3 x wear.
+/// A shackle: steady within its limit, peak within the lesser of MBL/3 and proof. The gear is checked against what the puller can impose, never against what the mud is hoped to need.</para>
+/// <para>Below the floor: stop. Above it but failing the rated check or the full factors: caution. Below 1.5 on the careless load: caution. Source: partial factors 0027/ND (primary, since replaced), levels judgement.</para>
+/// </remarks>
+public sealed class RigCheck
+{
+    private readonly RigPlace[] _places;
+    private readonly RigOutcome[] _outcomes;
+    private readonly LineLoads _loads;
+
+    internal RigCheck(Rig rig, DesignFactorPolicy policy, LineLoads loads, RigPlace[] places, RigOutcome[] outcomes)
+    {
+        Rig = rig;
+        Policy = policy;
+        _loads = loads;
+        _places = places;
+        _outcomes = outcomes;
+    }
+
+    /// <summary>Gets the rig.</summary>
+    public Rig Rig { get; }
+
+    /// <summary>Gets the design factor policy as named.</summary>
+    public DesignFactorPolicy Policy { get; }
+
+    /// <summary>Gets the line loads it was checked with.</summary>
+    public LineLoads Loads => _loads;
+
+    /// <summary>Gets every place, in the order of the load path.</summary>
+    public IReadOnlyList<PartCheck> Parts
+    {
+        get
+        {
+            var parts = new PartCheck[_places.Length];
+            for (var i = 0; i < parts.Length; i++) parts[i] = Part(i);
+            return Array.AsReadOnly(parts);
+        }
+    }
+
+    /// <summary>Gets the place with the least reserve on the procedure load over what is asked of it; null where no strength is known.</summary>
+    public PartCheck? Weakest
+    {
+        get
+        {
+            var weakest = -1;
+            for (var i = 0; i < _places.Length; i++)
+            {
+                if (_outcomes[i].Reserve > 0 && (weakest < 0 || _outcomes[i].Reserve / _places[i].Floor < _outcomes[weakest].Reserve / _places[weakest].Floor)) weakest = i;
+            }
+
+            return weakest < 0 ? null : Part(weakest);
+        }
+    }
+
+    /// <summary>Gets the line pull that keeps every part within the rated check and the full factors; null where a strength is not known.</summary>
+    public Force? AdmissiblePull => Least(static p => Math.Min(p.Rated / p.Share, p.Kind == PlaceKind.Shackle ? p.PeakLimit / p.Share : p.Kind == PlaceKind.Bight ? p.Strength / (p.Floor * p.Share) : p.Strength / (p.Full * p.Share)));
+
+    /// <summary>Gets the line pull at which the first part meets its floor; null where a strength is not known.</summary>
+    public Force? FloorPull => Least(static p => p.Strength / (p.Floor * p.Share));
+
+    /// <summary>Gets what happens at each part if it lets go.</summary>
+    public IReadOnlyList<FailureCase> Failures => FailureAnalysis.Of(Rig, _loads);
+
+    internal RigPlace[] Places => _places;
+
+    internal RigOutcome[] Outcomes => _outcomes;
+
+    /// <summary>Checks a rig.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="policy">The design factor policy, named.</param>
+    /// <param name="loads">The line loads.</param>
+    /// <param name="wear">Wear factor: 1.0 thoroughly inspected, 1.10 used often without, 1.2 yard slings; 1 to 1.5.</param>
+    /// <returns>The check.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null: an unnamed policy is refused.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The wear factor is outside its range.</exception>
+    public static RigCheck Of(Rig rig, DesignFactorPolicy policy, LineLoads loads, double wear = 1)
+    {
+        Guard.NotNull(rig, nameof(rig));
+        Guard.NotNull(policy, nameof(policy));
+        Guard.NotNull(loads, nameof(loads));
+        var places = RigPlaces.From(rig, policy, Guard.Range(wear, 1, 1.5, string.Empty, nameof(wear)));
+        return Of(rig, policy, loads, places);
+    }
+
+    /// <summary>Gives the lowest gear speed limit that keeps every place above its floor, or null where the steady pull alone exceeds it.</summary>
+    /// <returns>The theoretical speed of a locked gear.</returns>
+    public Speed? GearSpeedAtFloor()
+    {
+        if (FloorPull is not { } floor) return null;
+        var speed = TakeUpKernel.GearSpeedLimit(floor.Newtons, _loads.Input.Pull, _loads.Output.StiffUsed, _loads.Input.Mass);
+        return speed > 0 ? Speed.FromMetersPerSecond(speed) : null;
+    }
+
+    /// <summary>Gives the breaking strength that a part would need for each of its places to meet a reserve on the procedure load, the part's own growing stiffness included where it is in the line.</summary>
+    /// <param name="part">Name of a part of the rig.</param>
+    /// <returns>The breaking strength at the floor; null where the part has none of its own or no strength would do.</returns>
+    /// <exception cref="ArgumentException">There is no such part.</exception>
+    public Force? BreakingStrengthForFloor(string part) => RigRemedy.BreakingStrength(this, part, static p => p.Floor);
+
+    /// <summary>Gives the breaking strength that a part would need to meet the full partial factors as well.</summary>
+    /// <param name="part">Name of a part of the rig.</param>
+    /// <returns>The breaking strength; null where the part has none of its own or no strength would do.</returns>
+    /// <exception cref="ArgumentException">There is no such part.</exception>
+    public Force? BreakingStrengthForFullFactors(string part) => RigRemedy.BreakingStrength(this, part, static p => p.Kind == PlaceKind.Bight ? p.Floor : p.Full);
+
+    /// <summary>Gives the check in one line, invariant culture.</summary>
+    /// <returns>The weakest place.</returns>
+    public override string ToString() => "weakest: " + (Weakest?.ToString() ?? "unknown");
+
+    internal static RigCheck Of(Rig rig, DesignFactorPolicy policy, LineLoads loads, RigPlace[] places)
+    {
+        var outcomes = new RigOutcome[places.Length];
+        RigKernel.Evaluate(places, loads.Output, outcomes);
+        return new RigCheck(rig, policy, loads, places, outcomes);
+    }
+
+    internal PartCheck Part(int i) => new(Rig.Parts[_places[i].Part], _places[i], _outcomes[i], _loads.Output.Steady, _loads.Output.Procedure, _loads.Output.Careless);
+
+    internal void AddFindings(List<Finding> findings) => RigStrengthFindings.Add(this, findings);
+
+    private Force? Least(Func<RigPlace, double> of)
+    {
+        var least = double.PositiveInfinity;
+        foreach (var place in _places)
+        {
+            var value = of(place);
+            if (double.IsNaN(value)) return null;
+            if (value < least) least = value;
+        }
+
+        return Force.FromNewtons(least);
+    }
+}

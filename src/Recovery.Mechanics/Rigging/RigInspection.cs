@@ -1,0 +1,102 @@
+using System;
+using System.Collections.Generic;
+using Recovery.Mechanics.Provenance;
+
+namespace Recovery.Mechanics.Rigging;
+
+/// <summary>What is wrong with a rig whatever the load: unknown ratings, damage, steel in the line, wrong attachments. No factor rescues any of it.</summary>
+internal static class RigInspection
+{
+    public static void Add(Rig rig, List<Finding> findings)
+    {
+        for (var i = 0; i < rig.Parts.Count; i++)
+        {
+            var part = rig.Parts[i];
+            switch (part)
+            {
+                case Strap strap:
+                    Of(strap.Name, strap.Rating, strap.Rating.BreakingNewtons, findings);
+                    if (strap.RejectedFor != StrapCondition.Sound) findings.Add(new Finding(RiggingFindings.Damage, strap.Name));
+                    if (i + 1 < rig.Parts.Count && rig.Parts[i + 1] is Strap) findings.Add(new Finding(RiggingFindings.StrapOnStrap, strap.Name));
+                    break;
+                case Bridle bridle:
+                    Of(bridle.Name, bridle.Strap.Rating, bridle.Strap.Rating.BreakingNewtons, findings);
+                    if (bridle.Strap.RejectedFor != StrapCondition.Sound) findings.Add(new Finding(RiggingFindings.Damage, bridle.Name));
+                    if (i + 1 < rig.Parts.Count && rig.Parts[i + 1] is Strap) findings.Add(new Finding(RiggingFindings.StrapOnStrap, bridle.Name));
+                    OfAngle(bridle, findings);
+                    break;
+                case SoftShackle soft:
+                    Of(soft.Name, soft.Rating, soft.Rating.BreakingNewtons, findings);
+                    break;
+                case Shackle shackle:
+                    OfShackle(rig, i, shackle, findings);
+                    break;
+            }
+        }
+
+        OfAttachment(rig.Drawbar, findings);
+        OfAttachment(rig.Casualty, findings);
+    }
+
+    private static void Of(string name, Rating rating, double? breaking, List<Finding> findings)
+    {
+        if (rating.Kind == RatingKind.Unknown) findings.Add(new Finding(RiggingFindings.RatingUnknown, name));
+        else if (breaking is null) findings.Add(new Finding(RiggingFindings.BreakingUnknown, name));
+    }
+
+    private static void OfAngle(Bridle bridle, List<Finding> findings)
+    {
+        var degrees = bridle.IncludedRadians * 180 / Math.PI;
+        if (degrees > 120) findings.Add(new Finding(RiggingFindings.BridleTooWide, bridle.Name, degrees));
+        else if (degrees > 60) findings.Add(new Finding(RiggingFindings.BridleWide, bridle.Name, degrees));
+        findings.Add(new Finding(RiggingFindings.NoRedundancy, bridle.Name));
+    }
+
+    private static void OfShackle(Rig rig, int i, Shackle shackle, List<Finding> findings)
+    {
+        Of(shackle.Name, shackle.Rating, shackle.BreakingNewtons, findings);
+        if (shackle.Damaged) findings.Add(new Finding(RiggingFindings.Damage, shackle.Name));
+        if (StrengthKernel.OffAxis(shackle.OffAxis.Radians) == 0 || (shackle.Pin == ShacklePin.RoundPin && shackle.OffAxis.Radians > 0)) findings.Add(new Finding(RiggingFindings.ShackleOffAxis, shackle.Name));
+        if (shackle.Pin == ShacklePin.Screw) findings.Add(new Finding(RiggingFindings.ScrewPin, shackle.Name));
+        if (IsMetalJoiner(rig, i)) findings.Add(new Finding(RiggingFindings.MetalJoiner, shackle.Name));
+    }
+
+    /// <summary>Steel with an elastic strap on either side, before or at the bridle.</summary>
+    public static bool IsMetalJoiner(Rig rig, int i)
+    {
+        var end = rig.BridleIndex < 0 ? rig.Parts.Count : rig.BridleIndex + 1;
+        if (i >= end) return false;
+        bool before = false, after = false;
+        for (var k = 0; k < end; k++)
+        {
+            if (rig.Parts[k] is not (Strap or Bridle)) continue;
+            before |= k < i;
+            after |= k > i;
+        }
+
+        return before && after;
+    }
+
+    private static void OfAttachment(AttachmentPoint point, List<Finding> findings)
+    {
+        if (point.Kind == AttachmentKind.Unidentified) findings.Add(new Finding(RiggingFindings.AttachmentUnidentified, point.Name));
+        else if (point.Forbidden) findings.Add(new Finding(RiggingFindings.AttachmentForbidden, point.Name));
+    }
+
+    /// <summary>Loads at the two attachments against their published numbers.</summary>
+    public static void AddAttachmentLoads(Rig rig, Lines.LineLoads loads, List<Finding> findings)
+    {
+        OfLoad(rig.Drawbar, loads.Output.Steady, loads.Output.Procedure, findings);
+        var share = rig.Bridle?.LegShareWithFriction ?? 1;
+        OfLoad(rig.Casualty, share * loads.Output.Steady, share * loads.Output.Procedure, findings);
+    }
+
+    private static void OfLoad(AttachmentPoint point, double steady, double procedure, List<Finding> findings)
+    {
+        if (point.Kind == AttachmentKind.Unidentified || point.Forbidden) return;
+        if (!point.ApprovedByMaker) findings.Add(new Finding(RiggingFindings.AttachmentUnapproved, point.Name, procedure / 1000, unit: "kN"));
+        else if (point.WorkingLoad is null && point.Yield is null) findings.Add(new Finding(RiggingFindings.AttachmentNoNumber, point.Name, procedure / 1000, unit: "kN"));
+        if (point.WorkingLoad is { } working && steady > working.Newtons) findings.Add(new Finding(RiggingFindings.AttachmentWorkingLoad, point.Name, steady / 1000, working.Newtons / 1000, "kN"));
+        if (point.Yield is { } yield && procedure > yield.Newtons) findings.Add(new Finding(RiggingFindings.AttachmentYield, point.Name, procedure / 1000, yield.Newtons / 1000, "kN"));
+    }
+}

@@ -1,0 +1,69 @@
+using System;
+using System.Collections.Generic;
+
+namespace Recovery.Mechanics.Rigging;
+
+/// <summary>Turns a rig into places, in the published order: whole-length factors multiply, places take the minimum, hitch multiplicity and leg shares last.</summary>
+internal static class RigPlaces
+{
+    public static RigPlace[] From(Rig rig, DesignFactorPolicy policy, double wear)
+    {
+        var places = new List<RigPlace>(rig.Parts.Count + 2);
+        var bridle = rig.Bridle;
+        var leg = bridle?.LegShareWithFriction ?? 1;
+        for (var i = 0; i < rig.Parts.Count; i++)
+        {
+            var share = bridle is not null && i >= rig.BridleIndex ? leg : 1;
+            switch (rig.Parts[i])
+            {
+                case Strap strap:
+                    places.Add(OfStrap(strap, i, share, policy, wear));
+                    if (i == rig.BridleIndex - 1) places.Add(OfBight(strap, i, share, policy, wear));
+                    break;
+                case Bridle b:
+                    places.Add(OfStrap(b.Strap, i, share, policy, wear));
+                    places.Add(OfBight(b.Strap, i, share, policy, wear));
+                    break;
+                case SoftShackle soft:
+                    places.Add(Of(i, PlaceKind.Strap, soft.Rating, 1, share, policy, PartialFactorKernel.Full(Fibre.Hmpe, wear), PartialFactorKernel.Floor * wear));
+                    break;
+                case Shackle shackle:
+                    places.Add(OfShackle(shackle, i, share));
+                    break;
+            }
+        }
+
+        return [.. places];
+    }
+
+    private static RigPlace OfStrap(Strap strap, int part, double share, DesignFactorPolicy policy, double wear) =>
+        Of(part, PlaceKind.Strap, strap.Rating, strap.Deratings, share, policy, PartialFactorKernel.Full(strap.Fibre, wear), PartialFactorKernel.Floor * wear);
+
+    private static RigPlace OfBight(Strap strap, int part, double share, DesignFactorPolicy policy, double wear)
+    {
+        var figure = strap.MakersBightShare;
+        return Of(part, figure is null ? PlaceKind.Bight : PlaceKind.BightWithFigure, strap.Rating, strap.Wet * (figure?.DecimalFractions ?? StrengthKernel.StrapOnStrap), share, policy, PartialFactorKernel.Full(strap.Fibre, wear), figure is null ? RigKernel.BightFloor : PartialFactorKernel.Floor * wear);
+    }
+
+    private static RigPlace Of(int part, PlaceKind kind, Rating rating, double deratings, double share, DesignFactorPolicy policy, double full, double floor)
+    {
+        double strength = (rating.BreakingNewtons ?? double.NaN) * deratings, marked = (rating.WorkingNewtons ?? double.PositiveInfinity) * deratings, allowed = strength / policy.Factor;
+        return new RigPlace
+        {
+            Part = part, Kind = kind, Strength = strength, Share = share, Full = full, Floor = floor, PeakLimit = double.NaN,
+            Rated = double.IsNaN(allowed) ? (double.IsInfinity(marked) ? double.NaN : marked) : Math.Min(marked, allowed),
+        };
+    }
+
+    private static RigPlace OfShackle(Shackle shackle, int part, double share)
+    {
+        var breaking = shackle.BreakingNewtons ?? double.NaN;
+        var third = breaking * PartialFactorKernel.ShackleShare;
+        var limit = shackle.ProofLoad is { } proof ? (double.IsNaN(third) ? double.NaN : Math.Min(third, proof.Newtons)) : third;
+        return new RigPlace
+        {
+            Part = part, Kind = PlaceKind.Shackle, Strength = breaking, Share = share, Full = 1 / PartialFactorKernel.ShackleShare, Floor = PartialFactorKernel.Floor, PeakLimit = limit,
+            Rated = (shackle.Rating.WorkingNewtons ?? double.NaN) * StrengthKernel.OffAxis(shackle.OffAxis.Radians),
+        };
+    }
+}

@@ -1,0 +1,72 @@
+using Recovery.Mechanics.Ground;
+using Recovery.Mechanics.Machines;
+using Recovery.Mechanics.Tests.Support;
+using Recovery.Mechanics.Traction;
+using UnitsNet;
+using Xunit;
+using static Recovery.Mechanics.Tests.Support.ReferenceMachines;
+
+namespace Recovery.Mechanics.Tests.Traction;
+
+/// <summary>The 16 t machine of the worked example, at its printed digits.</summary>
+public class TowingMachineTests
+{
+    private const double MassOf157Kilonewtons = 157.0 / 9.80665;
+
+    /// <summary>W 157.0 kN, W_f 62.8 kN, L 3.0 m, hitch 0.50 m, centre of mass 1.00 m.</summary>
+    internal static TowingMachine Tower(double frontKilonewtons = 62.8, double hitchHeight = 0.5)
+    {
+        var x = -3.0 * (1 - (frontKilonewtons / 157.0));
+        var machine = new Machine(
+            "tractor",
+            [new Axle("front axle", M(0), 2, Tyre(0.60, 1.60, 0.42, 0.22), true, M(2)), new Axle("rear axle", M(-3), 2, Tyre(0.71, 2.05, 0.55, 0.22), true, M(2))],
+            [new NamedLoad("tractor", Mass.FromTonnes(MassOf157Kilonewtons), M(x), M(1.0))]);
+        return new TowingMachine(machine, Soil.FromConeIndex(KPa(900), Frac(0.8)).WithWeakestReading(KPa(800)), M(-3.9), M(hitchHeight))
+        {
+            EnginePower = Power.FromKilowatts(250), Efficiency = Frac(0.70), PullSpeed = Speed.FromKilometersPerHour(2), HitchRating = KN(150),
+        };
+    }
+
+    [Fact]
+    public void Sustained_pull_is_a_band_over_its_soil()
+    {
+        var c = PullCapability.Estimate(Tower());
+        Assert.Equal(92.3, c.Sustained.Low.Kilonewtons, 0.0501);
+        Assert.Equal(97.1, c.Sustained.Central.Kilonewtons, 0.0501);
+        Assert.Equal(104.6, c.Sustained.High.Kilonewtons, 0.0501);
+        Assert.Equal(PullLimit.Traction, c.LimitedBy);
+        Assert.Equal(315, c.PowerLimit!.Value.Kilonewtons, 0.5);
+        Assert.Equal(188.4, c.NoseLimit.Kilonewtons, 0.0501);
+    }
+
+    [Fact]
+    public void Power_governs_at_speed_and_the_nose_with_a_high_hitch()
+    {
+        var fast = PullCapability.Estimate(Tower() with { PullSpeed = Speed.FromKilometersPerHour(8) });
+        Assert.Equal(78.8, fast.Sustained.Central.Kilonewtons, 0.0501);
+        Assert.Equal(PullLimit.Power, fast.LimitedBy);
+        var high = PullCapability.Estimate(Tower(35, 1.2));
+        Assert.Equal(87.5, high.Sustained.Central.Kilonewtons, 0.0501);
+        Assert.Equal(PullLimit.NoseLift, high.LimitedBy);
+    }
+
+    [Fact]
+    public void Imposable_pull_follows_the_firmest_ground()
+    {
+        Assert.Equal(114.3, PullCapability.Estimate(Tower()).Imposable.Kilonewtons, 0.0501);
+        Assert.Equal(128.0, PullCapability.Estimate(Tower() with { FirmestConeIndex = KPa(1800) }).Imposable.Kilonewtons, 0.0501);
+        Assert.Equal(160.1, PullCapability.Estimate(Tower() with { HardSurfaceInReach = true }).Imposable.Kilonewtons, 0.0501);
+        Assert.Equal(132.7, PullCapability.Estimate(Tower() with { FirmestConeIndex = KPa(1800), DownhillInReach = Angle.FromRadians(System.Math.Atan(0.03)) }).Imposable.Kilonewtons, 0.0501);
+    }
+
+    [Theory]
+    [InlineData(0.5, 0, 0.68)]
+    [InlineData(0.5, 128, 0.68)]
+    [InlineData(1.2, 250, 0.94)]
+    public void Nose_ratio_takes_the_worse_of_moving_off_and_the_peak(double hitchHeight, double lineKilonewtons, double ratio)
+    {
+        var c = PullCapability.Estimate(Tower(hitchHeight: hitchHeight) with { FirmestConeIndex = KPa(1800) });
+        // The load transfer of a higher hitch changes P by less than the printed digit.
+        Assert.Equal(ratio, c.NoseRatio(KN(lineKilonewtons)), 0.011);
+    }
+}
