@@ -12,11 +12,14 @@ internal static class ReferenceRigs
         new AttachmentPoint("drawbar", AttachmentKind.Drawbar, true),
         [
             new Strap("recovery strap", Fibre.Nylon, Rating.BreakingStrengthTonnes(strapTonnes), M(9)) { Condition = StrapCondition.Wet },
-            Bridle.FreeRunning(new Strap("bridle", Fibre.Polyester, Rating.BreakingStrengthTonnes(60), M(4)), M(1.3)),
+            Bridle.FreeRunning(new Strap("bridle", Fibre.Polyester, Rating.BreakingStrengthTonnes(60), M(4)) { Measured = BridleLine }, M(1.3)),
             new Shackle("shackle", Rating.WorkingLoadLimitTonnes(12), Mass.FromKilograms(8), Force.FromKilonewtons(60 * 9.80665), Force.FromKilonewtons(24 * 9.80665)),
             new Strap("axle strap", Fibre.Polyester, Rating.BreakingStrengthTonnes(axleStrapTonnes), M(1.2)) { Choked = true, AngleOfChoke = chokeKnown ? choke ?? Angle.FromDegrees(100) : null },
         ],
         new AttachmentPoint("front axle", AttachmentKind.FrontAxle, true));
+
+    /// <summary>Polyester webbing at EA/MBS 7, as in the worked example.</summary>
+    private static ElasticLine BridleLine => new(M(4), KN(7 * 588.399), KN(7 * 588.399), LinearDensity.FromKilogramsPerMeter(1.29), LineMaterial.PolyesterWebbing.Source);
 
     public static LineLoads Loads(Rig rig, bool? secondPull = null, double gear = 2) =>
         LineLoads.Evaluate(KN(116), Mass.FromTonnes(18), rig.Line!, PullProcedure.DrawnTautInGear(Speed.FromKilometersPerHour(gear)) with { SecondPull = secondPull });

@@ -45,7 +45,8 @@ public class TowingMachineTests
         var fast = PullCapability.Estimate(Tower() with { PullSpeed = Speed.FromKilometersPerHour(8) });
         Assert.Equal(78.8, fast.Sustained.Central.Kilonewtons, 0.0501);
         Assert.Equal(PullLimit.Power, fast.LimitedBy);
-        var high = PullCapability.Estimate(Tower(35, 1.2));
+        // On firm ground the nose of a light-fronted machine with a high hitch governs: 35 kN x 3 m/1.2 m.
+        var high = PullCapability.Estimate(Tower(35, 1.2) with { Soil = Soil.FromConeIndex(KPa(1800), Frac(1)) });
         Assert.Equal(87.5, high.Sustained.Central.Kilonewtons, 0.0501);
         Assert.Equal(PullLimit.NoseLift, high.LimitedBy);
     }
@@ -60,13 +61,12 @@ public class TowingMachineTests
     }
 
     [Theory]
-    [InlineData(0.5, 0, 0.68)]
-    [InlineData(0.5, 128, 0.68)]
-    [InlineData(1.2, 250, 0.94)]
-    public void Nose_ratio_takes_the_worse_of_moving_off_and_the_peak(double hitchHeight, double lineKilonewtons, double ratio)
-    {
-        var c = PullCapability.Estimate(Tower(hitchHeight: hitchHeight) with { FirmestConeIndex = KPa(1800) });
-        // The load transfer of a higher hitch changes P by less than the printed digit.
-        Assert.Equal(ratio, c.NoseRatio(KN(lineKilonewtons)), 0.011);
-    }
+    [InlineData(0.5, 128.0, 0, 0.68)]
+    [InlineData(0.5, 128.0, 128.0, 0.34)]
+    [InlineData(0.5, 128.0, 250, 0.02)]
+    [InlineData(1.2, 128.0, 0, 0.68)]
+    [InlineData(1.2, 128.0, 250, 0.94)]
+    [InlineData(0.5, 160.1, 0, 0.85)]
+    public void Front_axle_is_worst_at_moving_off_with_a_low_hitch_and_at_the_peak_with_a_high_one(double hitchHeight, double wheelKilonewtons, double lineKilonewtons, double ratio) =>
+        Assert.Equal(ratio, CapabilityKernel.NoseRatio(CapabilityFlat.From(Tower(hitchHeight: hitchHeight), 0), wheelKilonewtons * 1000, lineKilonewtons * 1000), 0.00501);
 }
