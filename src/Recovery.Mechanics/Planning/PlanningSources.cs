@@ -6,6 +6,12 @@ namespace Recovery.Mechanics.Planning;
 /// <summary>Sources of the room: the plan.</summary>
 internal static class PlanningSources
 {
+    public static readonly Source PlanRules = new("plan-rules", "Verdict by the worst severity, will-not-move below 0.9 and undecided to 1.1 of the central demand: engineering judgement of this library", Standing.Judgement);
+    public static readonly Source DigFirst = new("worksafe-victoria-2022", "Dig out, lighten and let the ground dry before a pull; nobody near the line: WorkSafe Victoria safety alert, November 2022; GRDC GroundCover 2022", Standing.Primary);
+    public static readonly Source PeopleBetween = new("worksafe-wa-2019", "Nobody between two machines while either can move; both parked before anyone approaches; agreed signals: WorkSafe WA alert, July 2019", Standing.Secondary);
+    public static readonly Source HitchLow = new("wisconsin-hitch-low", "Hitch to the drawbar alone, never above it; slack taken up slowly, no running start: University of Wisconsin Extension", Standing.Primary);
+    public static readonly Source LineVictims = new("line-of-pull-victims", "Drivers in cabs on the line of pull are the usual victims: NIOSH FACE F2006-22; Minnesota FACE 96MN040", Standing.Primary);
+
     /// <summary>All sources of the room.</summary>
-    public static IEnumerable<Source> All { get; } = [];
+    public static IEnumerable<Source> All { get; } = [PlanRules, DigFirst, PeopleBetween, HitchLow, LineVictims];
 }

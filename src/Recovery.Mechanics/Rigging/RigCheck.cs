@@ -62,8 +62,14 @@ public sealed class RigCheck
         }
     }
 
-    /// <summary>Gets the line pull that keeps every part within the rated check and the full factors; null where a strength is not known.</summary>
-    public Force? AdmissiblePull => Least(static p => Math.Min(p.Rated / p.Share, p.Kind == PlaceKind.Shackle ? p.PeakLimit / p.Share : p.Kind == PlaceKind.Bight ? p.Strength / (p.Floor * p.Share) : p.Strength / (p.Full * p.Share)));
+    /// <summary>Gets the line pull that keeps every part within the rated check and the full factors, a bight without a maker's figure within its own level; null where a strength is not known.</summary>
+    public Force? AdmissiblePull => Least(static p => p.Kind switch
+    {
+        // A bight without a figure has its own level; neither the policy nor the full factors are asked of a strength from memory.
+        PlaceKind.Bight => p.Strength / (p.Floor * p.Share),
+        PlaceKind.Shackle => Math.Min(p.Rated, p.PeakLimit) / p.Share,
+        _ => Math.Min(p.Rated, p.Strength / p.Full) / p.Share,
+    });
 
     /// <summary>Gets the line pull at which the first part meets its floor; null where a strength is not known.</summary>
     public Force? FloorPull => Least(static p => p.Strength / (p.Floor * p.Share));

@@ -48,13 +48,6 @@ internal static class TractionFindings
         "Lower the demand further before the pull.",
         TractionSources.TwoPulls);
 
-    public static readonly FindingDefinition HitchRatingUnknown = new(
-        "pull.hitch-rating-unknown",
-        Severity.Caution,
-        "The rating of the hitch of {subject} is not known; the load it would see there is {required}.",
-        "Read the plate or the manual of the towing machine.",
-        TractionSources.TwoPulls);
-
     public static readonly FindingDefinition HitchRatingExceeded = new(
         "pull.hitch-rating-exceeded",
         Severity.Caution,
@@ -63,5 +56,5 @@ internal static class TractionFindings
         TractionSources.TwoPulls);
 
     /// <summary>All kinds of the room.</summary>
-    public static IEnumerable<FindingDefinition> All { get; } = [NoseLift, NoseLight, PullerMayBog, WillNotMove, Undecided, BandsOverlap, HitchRatingUnknown, HitchRatingExceeded];
+    public static IEnumerable<FindingDefinition> All { get; } = [NoseLift, NoseLight, PullerMayBog, WillNotMove, Undecided, BandsOverlap, HitchRatingExceeded];
 }

@@ -1,0 +1,113 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Recovery.Mechanics.Provenance;
+using UnitsNet;
+
+namespace Recovery.Mechanics.Lines;
+
+/// <summary>What the line meets on its way under a machine that is drawn out rearwards by its front axle.</summary>
+/// <remarks>
+/// <para>x runs backwards from the front axle. Legs: half spacing y(x) = (w/2)(1 - x/x_e), height z(x) = z_a + (z_e - z_a) x/x_e; behind the apex x_e the line runs in the middle. Under a belly on the ground a leg must pass beside it all along, tightest at its rear end; under a clear part it must pass below.
+/// A gap g at x lasts to a rise h = (g + r x/L)/(x (1/L - 1/x_e)) of the front axle, wheelbase L, rise r of the rear axle 0 unless known.</para>
+/// <para>Source: geometry (derived). Immutable.</para>
+/// </remarks>
+public sealed record UnderMachineLine
+{
+    /// <summary>Describes the way under the machine.</summary>
+    /// <param name="tailBehindAxle">Distance of the rearmost part behind the front axle, 0.5 to 30 m.</param>
+    /// <param name="wheelbase">Distance of the rear axle that stays down behind the front axle, 0.5 to 30 m.</param>
+    /// <param name="anchorHeight">Height of the axle straps above the ground as found, 0 to 3 m.</param>
+    /// <param name="apexHeight">Height of the eye above the ground, 0 to 3 m.</param>
+    /// <param name="parts">Low parts that the line passes below.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public UnderMachineLine(Length tailBehindAxle, Length wheelbase, Length anchorHeight, Length apexHeight, IEnumerable<UndersidePart> parts)
+    {
+        TailBehindAxle = Length.FromMeters(Guard.Metres(tailBehindAxle, 0.5, 30, nameof(tailBehindAxle)));
+        Wheelbase = Length.FromMeters(Guard.Metres(wheelbase, 0.5, 30, nameof(wheelbase)));
+        AnchorHeight = Length.FromMeters(Guard.Metres(anchorHeight, 0, 3, nameof(anchorHeight)));
+        ApexHeight = Length.FromMeters(Guard.Metres(apexHeight, 0, 3, nameof(apexHeight)));
+        Parts = Guard.NotNull(parts, nameof(parts)).ToList().AsReadOnly();
+    }
+
+    /// <summary>Gets the distance of the rearmost part behind the front axle.</summary>
+    public Length TailBehindAxle { get; }
+
+    /// <summary>Gets the distance of the rear axle behind the front axle.</summary>
+    public Length Wheelbase { get; }
+
+    /// <summary>Gets the height of the axle straps as found.</summary>
+    public Length AnchorHeight { get; }
+
+    /// <summary>Gets the height of the eye.</summary>
+    public Length ApexHeight { get; }
+
+    /// <summary>Gets the low parts that the line passes below.</summary>
+    public IReadOnlyList<UndersidePart> Parts { get; }
+
+    /// <summary>Gets the distance of the rear end of the belly behind the front axle; null where it was not measured. Accepted range 0 to 30 m.</summary>
+    public Length? BellyEndBehindAxle { get; init => field = value is { } v ? Length.FromMeters(Guard.Metres(v, 0, 30, nameof(BellyEndBehindAxle))) : null; }
+
+    /// <summary>Gets the width of the strap; 0.15 m unless declared. Accepted range 0.02 to 0.6 m.</summary>
+    public Length StrapWidth { get; init => field = Length.FromMeters(Guard.Metres(value, 0.02, 0.6, nameof(StrapWidth))); } = Length.FromMeters(0.15);
+
+    /// <summary>Gets the thickness of the strap; 0.02 m unless declared. Accepted range 0.002 to 0.2 m.</summary>
+    public Length StrapThickness { get; init => field = Length.FromMeters(Guard.Metres(value, 0.002, 0.2, nameof(StrapThickness))); } = Length.FromMeters(0.02);
+
+    /// <summary>Gives the distance of the eye behind the front axle.</summary>
+    /// <param name="legLength">Length of one leg with its axle strap, 0.2 to 100 m.</param>
+    /// <param name="anchorSpacing">Distance between the anchors, 0.1 to 6 m.</param>
+    /// <returns>The distance; zero where the leg is too short to reach the heights given.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public Length ApexBehindAxle(Length legLength, Length anchorSpacing) =>
+        Length.FromMeters(Apex(Guard.Metres(legLength, 0.2, 100, nameof(legLength)), Guard.Metres(anchorSpacing, 0.1, 6, nameof(anchorSpacing))));
+
+    /// <summary>Gives the way in words, invariant culture.</summary>
+    /// <returns>Tail and parts.</returns>
+    public override string ToString() => "tail " + Text.With(TailBehindAxle.Meters, "m") + " behind the front axle, " + Text.Number(Parts.Count) + " low parts";
+
+    internal double Apex(double leg, double spacing)
+    {
+        var rise = ApexHeight.Meters - AnchorHeight.Meters;
+        return Math.Sqrt(Math.Max(0, (leg * leg) - (spacing * spacing / 4) - (rise * rise)));
+    }
+
+    internal void AddFindings(double leg, double spacing, double? bellyWidth, double climb, List<Finding> findings)
+    {
+        double apex = Apex(leg, spacing), za = AnchorHeight.Meters, ze = ApexHeight.Meters, half = StrapThickness.Meters / 2;
+        if (bellyWidth is { } width) Belly(apex, spacing, width, findings);
+        double least = double.PositiveInfinity;
+        var tightest = string.Empty;
+        foreach (var part in Parts)
+        {
+            var x = part.BehindAxle.Meters;
+            var line = x < apex ? UnderMachineKernel.Height(za, ze, apex, x) : ze;
+            var gap = part.Height.Meters - line - half;
+            if (gap < 0)
+            {
+                findings.Add(new Finding(LinesFindings.FoulsMachine, "it bears on the " + part.Name));
+                continue;
+            }
+
+            if (x >= apex) continue;
+            var rise = UnderMachineKernel.RiseToFoul(gap, x, Wheelbase.Meters, apex, 0);
+            if (rise >= least) continue;
+            least = rise;
+            tightest = part.Name;
+        }
+
+        if (least < climb) findings.Add(new Finding(LinesFindings.FoulsInClimb, "the " + tightest, climb, least, "m"));
+    }
+
+    private void Belly(double apex, double spacing, double width, List<Finding> findings)
+    {
+        if (BellyEndBehindAxle is not { } end)
+        {
+            findings.Add(new Finding(LinesFindings.GeometryUnknown, "the belly"));
+            return;
+        }
+
+        if (end.Meters >= apex) findings.Add(new Finding(LinesFindings.FoulsMachine, "the eye lies in front of the end of the belly, so the line runs into belly and soil"));
+        else if (UnderMachineKernel.HalfSpacing(spacing, apex, end.Meters) - (StrapWidth.Meters / 2) <= width / 2) findings.Add(new Finding(LinesFindings.FoulsMachine, "the legs of the bridle do not pass beside the belly, which is " + Text.With(width, "m", 3) + " wide"));
+    }
+}

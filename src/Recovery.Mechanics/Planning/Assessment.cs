@@ -1,0 +1,134 @@
+using System;
+using System.Collections.Generic;
+using Recovery.Mechanics.Lines;
+using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Resistance;
+using Recovery.Mechanics.Rigging;
+using Recovery.Mechanics.Traction;
+
+namespace Recovery.Mechanics.Planning;
+
+/// <summary>What a plan comes to: the verdict with its reasons first, then demand, capability, line loads, rig, what flies, the measures, the stages, the areas and the precautions.</summary>
+/// <remarks>Immutable and safe for concurrent use. The verdict is the worst severity of the findings; it says what was checked and never that a pull is without danger. Measures, stages, areas and texts are worked out when they are asked for.</remarks>
+public sealed class Assessment
+{
+    private readonly PlanContext _context;
+
+    private Assessment(PlanContext context, IReadOnlyList<Finding> findings, Verdict verdict)
+    {
+        _context = context;
+        Findings = findings;
+        Verdict = verdict;
+    }
+
+    /// <summary>Gets the plan.</summary>
+    public RecoveryPlan Plan => _context.Plan;
+
+    /// <summary>Gets the verdict: the worst severity among the findings.</summary>
+    public Verdict Verdict { get; }
+
+    /// <summary>Gets the findings, stops first.</summary>
+    public IReadOnlyList<Finding> Findings { get; }
+
+    /// <summary>Gets what it takes.</summary>
+    public PullDemand Demand => _context.Demand;
+
+    /// <summary>Gets what the towing machine has.</summary>
+    public PullCapability Capability => _context.Capability;
+
+    /// <summary>Gets the line loads; null where the strength of a strap in the line is not known.</summary>
+    public LineLoads? Loads => _context.Loads;
+
+    /// <summary>Gets the rig check; null where the line loads are not known.</summary>
+    public RigCheck? Rig => _context.Rig;
+
+    /// <summary>Gets what each measure is worth by itself, the most valuable first. Worths do not add.</summary>
+    public IReadOnlyList<MeasureWorth> Measures => MeasureList.Rank(Plan, Demand);
+
+    /// <summary>Gets the stages in which the pull is raised; empty where the rig is not known.</summary>
+    public IReadOnlyList<PullStage> Stages => StageList.Of(this);
+
+    /// <summary>Gets the areas to keep clear. Reach estimates and quoted rules: none of them is a distance at which people are out of danger.</summary>
+    public IReadOnlyList<HazardArea> HazardAreas => HazardAreaList.Of(this);
+
+    /// <summary>Gets what has to be done and looked at before this pull, in order.</summary>
+    public IReadOnlyList<Precaution> Precautions => PrecautionList.Of(this);
+
+    /// <summary>Gets the facts that are still to measure, each with what it would change.</summary>
+    public IReadOnlyList<Assumption> Assumptions => AssumptionList.Of(Plan, Demand);
+
+    /// <summary>Gets the version of the library and of its set of models.</summary>
+    public static string ModelSet => "Recovery.Mechanics 0.1, Brixius (bias sustained, radial imposable and resistance), wall and floor composition 1";
+
+    /// <summary>Gets a fingerprint of the plan: equal plans give equal fingerprints on every machine.</summary>
+    public string Fingerprint => PlanFingerprint.Of(Plan);
+
+    /// <summary>Gives the whole assessment as plain text of a given width.</summary>
+    /// <param name="columns">Width, 40 to 200 columns.</param>
+    /// <returns>The report, invariant culture, line feeds.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The width is outside its range.</exception>
+    public string ToReport(int columns) => TextReport.Write(this, Guard.Count(columns, 40, 200, nameof(columns)));
+
+    /// <summary>Gives the whole assessment as plain text of 72 columns.</summary>
+    /// <returns>The report, invariant culture, line feeds.</returns>
+    public string ToReport() => ToReport(72);
+
+    /// <summary>Gives verdict and number of findings in one line.</summary>
+    /// <returns>The verdict.</returns>
+    public override string ToString() => Verdict + ", " + Text.Number(Findings.Count) + " findings";
+
+    internal static Assessment Of(RecoveryPlan plan)
+    {
+        var compiled = plan.Compiled;
+        var demand = PullDemand.Estimate(plan.Stuck, compiled.Stuck, compiled.StuckOnStraightFrame);
+        var capability = PullCapability.Estimate(plan.Tower, compiled.Tower);
+        LineLoads? loads = null;
+        RigCheck? rig = null;
+        if (compiled.Line is { } line)
+        {
+            var input = compiled.LineInput;
+            input.Pull = capability.ImposableNewtons * compiled.Tension;
+            LineLoadKernel.Evaluate(input, out var output);
+            loads = new LineLoads(line, plan.Procedure, input, output);
+            rig = RigCheck.Of(plan.Rig, plan.Policy, loads, compiled.Places);
+        }
+
+        var context = new PlanContext(plan, demand, capability, loads, rig);
+        var findings = new List<Finding>(24);
+        for (var i = 0; i < plan.Checks.Count; i++) plan.Checks[i].Inspect(context, findings);
+        if (!ReferenceEquals(plan.Checks, StandardChecks.All)) LeftOut(plan, findings);
+        var worst = Order(findings);
+        return new Assessment(context, findings.AsReadOnly(), worst == Severity.Stop ? Verdict.Stop : worst == Severity.Caution ? Verdict.NeedsCompetentReview : Verdict.NoObjectionFound);
+    }
+
+    /// <summary>Stable order, stops first.</summary>
+    private static Severity Order(List<Finding> findings)
+    {
+        var worst = Severity.Note;
+        for (var i = 0; i < findings.Count; i++)
+        {
+            var finding = findings[i];
+            if (finding.Severity > worst) worst = finding.Severity;
+            var k = i;
+            while (k > 0 && findings[k - 1].Severity < finding.Severity)
+            {
+                findings[k] = findings[k - 1];
+                k--;
+            }
+
+            findings[k] = finding;
+        }
+
+        return worst;
+    }
+
+    private static void LeftOut(RecoveryPlan plan, List<Finding> findings)
+    {
+        foreach (var standard in StandardChecks.All)
+        {
+            var kept = false;
+            foreach (var check in plan.Checks) kept |= ReferenceEquals(check, standard);
+            if (!kept) findings.Add(new Finding(PlanningFindings.CheckLeftOut, standard.Name));
+        }
+    }
+}

@@ -1,0 +1,55 @@
+using Recovery.Mechanics.Lines;
+using Recovery.Mechanics.Machines;
+using Recovery.Mechanics.Resistance;
+using Recovery.Mechanics.Rigging;
+using Recovery.Mechanics.Traction;
+
+namespace Recovery.Mechanics.Planning;
+
+/// <summary>A plan as plain numbers, made once when the plan is made: what the kernels read.</summary>
+internal sealed class CompiledPlan
+{
+    public CompiledPlan(RecoveryPlan plan)
+    {
+        Stuck = CompiledStuckMachine.From(plan.Stuck, plan.Stuck.Machine.Resolve(Suspension.Undeclared));
+        StuckOnStraightFrame = plan.Stuck.Machine.SuspensionMatters ? CompiledStuckMachine.From(plan.Stuck, Suspension.StraightFrame) : null;
+        Tower = CapabilityFlat.From(plan.Tower, plan.Site.LinePitch.Radians);
+        Line = plan.Rig.Line;
+        Places = RigPlaces.From(plan.Rig, plan.Policy, 1);
+        Tension = plan.Site.Tension;
+        if (Line is { } line) LineInput = LineLoads.InputOf(0, plan.Tower.Machine.MassKilograms, line, plan.Procedure, Bedded(plan.Rig));
+    }
+
+    public CompiledStuckMachine Stuck { get; }
+
+    public CompiledStuckMachine? StuckOnStraightFrame { get; }
+
+    public CapabilityFlat Tower { get; }
+
+    public ElasticLine? Line { get; }
+
+    public RigPlace[] Places { get; }
+
+    /// <summary>Tension of the line over the force along the ground.</summary>
+    public double Tension { get; }
+
+    /// <summary>Input of the line loads, its pull still open.</summary>
+    public LineLoadInput LineInput { get; }
+
+    /// <summary>Central demand alone, N: what a search over sets of measures compares.</summary>
+    public double CentralDemand(StuckMachine stuck)
+    {
+        var state = DemandBounds.CentralState(Stuck.Assumptions, stuck.Wheels == WheelMotion.Locked);
+        DemandKernel.Compose(Stuck.Flat, state, out var terms);
+        if (StuckOnStraightFrame is not { } straight) return terms.Total;
+        DemandKernel.Compose(straight.Flat, DemandBounds.CentralState(straight.Assumptions, stuck.Wheels == WheelMotion.Locked), out var other);
+        return System.Math.Max(terms.Total, other.Total);
+    }
+
+    private static double Bedded(Rig rig)
+    {
+        double factor = 1;
+        foreach (var strap in rig.LineStraps) factor = System.Math.Max(factor, Strap.MaterialOf(strap.Fibre).BeddedFactor);
+        return factor;
+    }
+}

@@ -1,0 +1,92 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Recovery.Mechanics.Machines;
+using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Resistance;
+using UnitsNet;
+
+namespace Recovery.Mechanics.Planning;
+
+/// <summary>The measures that a plan leaves open, and what each is worth.</summary>
+public static class MeasureList
+{
+    private static readonly Angle Ramp = Angle.FromRadians(Math.Atan(1.0 / 6));
+
+    /// <summary>Gives the measures that apply to a plan.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <returns>The measures, in the order in which they are usually done.</returns>
+    /// <exception cref="ArgumentNullException">The plan is null.</exception>
+    public static IReadOnlyList<Measure> For(RecoveryPlan plan)
+    {
+        Guard.NotNull(plan, nameof(plan));
+        var stuck = plan.Stuck;
+        var measures = new List<Measure>();
+        foreach (var load in stuck.Machine.Loads)
+        {
+            var name = load.Name;
+            if (load.Kind == LoadKind.Payload) measures.Add(new Measure("unload:" + name, "unload the " + name, "an unloading conveyor that must leave its cradle is restrained so that it cannot swing", p => p.With(p.Stuck.Without(name))));
+            if (load.Kind == LoadKind.Detachable) measures.Add(new Measure("detach:" + name, "take off the " + name, "it acts with a lever ahead of the front axle and can load the rear axles when it is gone", p => p.With(p.Stuck.Without(name))));
+        }
+
+        if (stuck.Machine.Axles.Any(a => a.Tyre.LowestInflation is { } lowest && lowest.Pascals < a.Tyre.Inflation.Pascals))
+            measures.Add(new Measure("deflate", "let the tyres down to the lowest pressure their maker lists", "restore it before the road", p => p.With(p.Stuck.Deflated())));
+        if (stuck.AnyWheelBuried && stuck.DugSlope is null)
+            measures.Add(new Measure("dig", "dig the ground away on the pull side of the wheels to a ramp of 1:6", "nobody under the machine; drains and cables first", p => p.With(p.Stuck.Dug(Ramp))));
+        if (stuck.AnyWheelBuried && stuck.Seal != Seal.Vented)
+            measures.Add(new Measure("vent", "let air or water in behind the wheels and under the belly", string.Empty, p => p.With(p.Stuck.Vented())));
+        if (stuck.Belly is not null)
+            measures.Add(new Measure("free-belly", "dig the belly free", "nobody under the machine; its load goes onto the wheels", p => p.With(p.Stuck.WithBellyFreed())));
+        if (stuck.Wheels != WheelMotion.Turning && stuck.Machine.Axles.Any(a => a.Driven))
+            measures.Add(new Measure("drive", "let the machine drive its own wheels gently with the pull", "an operator sits on the line of pull then, in contact with the puller", p => p.With(p.Stuck.DrivingItsWheels())));
+        return measures.AsReadOnly();
+    }
+
+    /// <summary>Gives the set of at most a number of measures that leaves the least central demand, every set worked whole.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="most">Most measures in the set, 1 to 4.</param>
+    /// <returns>The measures of the best set; of two alike the smaller, then the one first in order.</returns>
+    /// <exception cref="ArgumentNullException">The plan is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="most"/> is outside its range.</exception>
+    public static IReadOnlyList<Measure> BestSet(RecoveryPlan plan, int most)
+    {
+        Guard.Count(most, 1, 4, nameof(most));
+        var measures = For(plan);
+        var best = Array.Empty<Measure>();
+        var least = PullDemand.Estimate(plan.Stuck).CentralNewtons;
+        Extend([], 0, plan);
+        return Array.AsReadOnly(best);
+
+        void Extend(Measure[] chosen, int from, RecoveryPlan edited)
+        {
+            var demand = edited.Compiled.CentralDemand(edited.Stuck);
+            if (demand < least - 1 || (Math.Abs(demand - least) <= 1 && chosen.Length < best.Length))
+            {
+                least = demand;
+                best = chosen;
+            }
+
+            if (chosen.Length == most) return;
+            for (var i = from; i < measures.Count; i++) Extend([.. chosen, measures[i]], i + 1, measures[i].ApplyTo(edited));
+        }
+    }
+
+    internal static IReadOnlyList<MeasureWorth> Rank(RecoveryPlan plan, PullDemand before) =>
+        For(plan).Select(m => Worth(plan, before, m)).OrderByDescending(w => w.Central.Newtons).ToList().AsReadOnly();
+
+    private static MeasureWorth Worth(RecoveryPlan plan, PullDemand before, Measure measure)
+    {
+        var after = PullDemand.Estimate(measure.ApplyTo(plan).Stuck);
+        var central = measure.Key == "drive" ? before.CentralLocked.Newtons - after.CentralNewtons : before.CentralNewtons - after.CentralNewtons;
+        return new MeasureWorth(measure, before.LowNewtons - after.LowNewtons, central, before.HighNewtons - after.HighNewtons, before.DepthRuleNewtons - after.DepthRuleNewtons, Reason(measure, before, after, central));
+    }
+
+    private static string Reason(Measure measure, PullDemand before, PullDemand after, double central)
+    {
+        if (measure.Key == "drive") return "counted against wheels that stay locked; their own traction (" + Text.Kilonewtons(before.OwnGrossTraction.Newtons, 2) + " gross) comes on top as far as they grip";
+        if (measure.Key == "deflate" && central < 0.02 * before.CentralNewtons) return "a buried wheel is held by the soil round it, not by its pressure";
+        if (measure.Key == "free-belly") return "its drag goes, its load comes onto the wheels: the net counts";
+        if (after.HighNewtons > before.HighNewtons + 1) return "a lighter machine can lift more of its sealed belly, which adds at the high";
+        return central < 0 ? "it moves load to where it costs more" : string.Empty;
+    }
+}

@@ -1,0 +1,40 @@
+using Recovery.Mechanics.Provenance;
+using UnitsNet;
+
+namespace Recovery.Mechanics.Planning;
+
+/// <summary>One stage in which the pull is raised: the load, what a tape on the strap shows, and when to stop.</summary>
+public sealed record PullStage
+{
+    internal PullStage(int number, double load, double leastStretch, double greatestStretch, string action, string hold)
+    {
+        Number = number;
+        LineLoad = Force.FromNewtons(load);
+        LeastStretch = Length.FromMeters(leastStretch);
+        GreatestStretch = Length.FromMeters(greatestStretch);
+        Action = action;
+        Hold = hold;
+    }
+
+    /// <summary>Gets the number of the stage, from 1.</summary>
+    public int Number { get; }
+
+    /// <summary>Gets the line load that is not exceeded in this stage.</summary>
+    public Force LineLoad { get; }
+
+    /// <summary>Gets the stretch of the line at that load if it is as stiff as it may be: stop here unless the curve of the strap is known.</summary>
+    public Length LeastStretch { get; }
+
+    /// <summary>Gets the stretch at that load if it is as soft as it may be.</summary>
+    public Length GreatestStretch { get; }
+
+    /// <summary>Gets what the puller does.</summary>
+    public string Action { get; }
+
+    /// <summary>Gets what is looked at before going on.</summary>
+    public string Hold { get; }
+
+    /// <summary>Gives the stage in one line, invariant culture.</summary>
+    /// <returns>Load and stretch.</returns>
+    public override string ToString() => "stage " + Text.Number(Number) + ": " + Text.Kilonewtons(LineLoad.Newtons, 3) + ", stretch " + Text.Fixed(LeastStretch.Meters, 2) + " to " + Text.Fixed(GreatestStretch.Meters, 2) + " m";
+}

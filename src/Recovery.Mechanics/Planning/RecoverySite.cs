@@ -1,0 +1,38 @@
+using System;
+using Recovery.Mechanics.Lines;
+using Recovery.Mechanics.Provenance;
+using UnitsNet;
+
+namespace Recovery.Mechanics.Planning;
+
+/// <summary>What is known of the place of the pull: the way of the line, and who is where.</summary>
+/// <remarks>Immutable, equality by value. Nothing declared is nothing known: it is listed or found, never taken as good.</remarks>
+public sealed record RecoverySite
+{
+    /// <summary>Gets a site of which nothing is declared.</summary>
+    public static RecoverySite Undeclared { get; } = new();
+
+    /// <summary>Gets the way of the line under the stuck machine; null where it was not measured.</summary>
+    public UnderMachineLine? UnderMachine { get; init; }
+
+    /// <summary>Gets the angle by which the line falls from the hitch towards the casualty, -30 to 30 degrees; level unless declared.</summary>
+    public Angle LinePitch { get; init => field = Angle.FromRadians(Guard.Radians(value, -30, 30, nameof(LinePitch))); }
+
+    /// <summary>Gets the angle of the line off the direction of the pull, -45 to 45 degrees; straight unless declared.</summary>
+    public Angle LineYaw { get; init => field = Angle.FromRadians(Guard.Radians(value, -45, 45, nameof(LineYaw))); }
+
+    /// <summary>Gets whether people on foot are in or near the line of pull; null where nobody has said.</summary>
+    public bool? PeopleInLine { get; init; }
+
+    /// <summary>Gets whether somebody sits in the stuck machine during the pull.</summary>
+    public bool StuckMachineOccupied { get; init; }
+
+    /// <summary>Gets whether a mass is laid over the line. Noted; it earns no number.</summary>
+    public bool MassOnLine { get; init; }
+
+    /// <summary>Gives the site in words, invariant culture.</summary>
+    /// <returns>What is declared.</returns>
+    public override string ToString() => "line falls " + Text.With(LinePitch.Degrees, "deg", 3) + ", people in line " + (PeopleInLine is { } people ? (people ? "yes" : "no") : "not declared");
+
+    internal double Tension => 1 / (Math.Cos(LinePitch.Radians) * Math.Cos(LineYaw.Radians));
+}

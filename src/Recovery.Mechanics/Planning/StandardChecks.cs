@@ -1,0 +1,118 @@
+using System;
+using System.Collections.Generic;
+using Recovery.Mechanics.Lines;
+using Recovery.Mechanics.Machines;
+using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Rigging;
+using Recovery.Mechanics.Traction;
+
+namespace Recovery.Mechanics.Planning;
+
+/// <summary>The checks that every plan is put through, in their order: contradictions, ground and mire, pull, procedure, rig as it looks, rig under load, attachments, way of the line, people, standing of the numbers.</summary>
+public static class StandardChecks
+{
+    /// <summary>Gets the standard checks in their order.</summary>
+    public static IReadOnlyList<IPlanCheck> All { get; } = Array.AsReadOnly<IPlanCheck>(
+    [
+        new Check("contradictions", Contradictions),
+        new Check("mire", static (c, f) => c.Demand.AddFindings(f)),
+        new Check("pull", Pull),
+        new Check("procedure", Procedure),
+        new Check("rig as it looks", static (c, f) => RigInspection.Add(c.Plan.Rig, f)),
+        new Check("rig under load", static (c, f) => c.Rig?.AddFindings(f)),
+        new Check("attachments", Attachments),
+        new Check("way of the line", WayOfTheLine),
+        new Check("people", People),
+        new Check("standing", Standing),
+    ]);
+
+    private static void Contradictions(PlanContext c, List<Finding> findings)
+    {
+        var plan = c.Plan;
+        if (plan.Rig.Casualty.Kind == AttachmentKind.FrontAxle && plan.Stuck.Direction == PullDirection.Forwards && plan.Site.UnderMachine is not null)
+            findings.Add(new Finding(PlanningFindings.Contradiction, "the machine is drawn forwards, yet the line is said to run back under it"));
+        if (plan.Procedure.LockedGear is { } gear && plan.Procedure.ApproachSpeed is { } approach && approach.MetersPerSecond > gear.MetersPerSecond)
+            findings.Add(new Finding(PlanningFindings.Contradiction, "the approach of " + Text.With(approach.MetersPerSecond * 3.6, "km/h", 3) + " is faster than the locked gear of " + Text.With(gear.MetersPerSecond * 3.6, "km/h", 3)));
+        if (plan.Tower.HitchRating is { } rating && plan.Rig.Drawbar.WorkingLoad is { } working && Math.Abs(rating.Newtons - working.Newtons) > 1)
+            findings.Add(new Finding(PlanningFindings.Contradiction, "the hitch is rated " + Text.Kilonewtons(rating.Newtons, 3) + " at the towing machine and " + Text.Kilonewtons(working.Newtons, 3) + " in the rig"));
+    }
+
+    private static void Pull(PlanContext c, List<Finding> findings)
+    {
+        const double Stop = 0.9, Undecided = 1.1;
+        var name = c.Plan.Tower.Machine.Name;
+        double demand = c.Demand.CentralNewtons, sustained = c.Capability.CentralNewtons;
+        if (sustained < Stop * demand) findings.Add(new Finding(TractionFindings.WillNotMove, name, demand / 1000, sustained / 1000, "kN"));
+        else if (sustained < Undecided * demand) findings.Add(new Finding(TractionFindings.Undecided, name, demand / 1000, sustained / 1000, "kN"));
+        else if (c.Capability.CentralNewtons < c.Demand.HighNewtons) findings.Add(new Finding(TractionFindings.BandsOverlap, name, c.Demand.HighNewtons / 1000, sustained / 1000, "kN"));
+        if (c.Capability.LowNewtons < 0.05 * c.Capability.Flat.Weight) findings.Add(new Finding(TractionFindings.PullerMayBog, name, available: c.Capability.LowNewtons / 1000, unit: "kN"));
+        var line = c.Loads?.Output.Procedure ?? c.Capability.ImposableNewtons;
+        var nose = c.Capability.NoseRatio(line);
+        if (nose > CapabilityKernel.NoseCaution)
+            findings.Add(new Finding(nose >= 1 ? TractionFindings.NoseLift : TractionFindings.NoseLight, name, nose * c.Capability.Flat.NoseMoment / 1000, c.Capability.Flat.NoseMoment / 1000, "kN m"));
+        if (c.Plan.Tower.HitchRating is { } rating && c.Capability.ImposableNewtons > rating.Newtons)
+            findings.Add(new Finding(TractionFindings.HitchRatingExceeded, name, c.Capability.ImposableNewtons / 1000, rating.Newtons / 1000, "kN"));
+    }
+
+    private static void Procedure(PlanContext c, List<Finding> findings)
+    {
+        if (c.Plan.Procedure.IsRunUp) findings.Add(new Finding(LinesFindings.RunUp, "line"));
+        if (!c.Plan.Procedure.IsDeclared && c.Loads is { } loads) findings.Add(new Finding(LinesFindings.ProcedureUndeclared, "line", loads.Output.Procedure / 1000, loads.Output.Steady / 1000, "kN"));
+    }
+
+    private static void Attachments(PlanContext c, List<Finding> findings)
+    {
+        if (c.Loads is { } loads) RigInspection.AddAttachmentLoads(c.Plan.Rig, loads, findings);
+    }
+
+    private static void WayOfTheLine(PlanContext c, List<Finding> findings)
+    {
+        var plan = c.Plan;
+        if (plan.Rig.Casualty.Kind != AttachmentKind.FrontAxle || plan.Stuck.Direction != PullDirection.Rearwards || plan.Rig.Bridle is not { } bridle) return;
+        if (plan.Site.UnderMachine is not { } way)
+        {
+            findings.Add(new Finding(LinesFindings.GeometryUnknown, plan.Stuck.Machine.Name));
+            return;
+        }
+
+        double reach = 0, climb = 0;
+        for (var i = plan.Rig.BridleIndex + 1; i < plan.Rig.Parts.Count; i++)
+        {
+            if (plan.Rig.Parts[i] is Strap strap) reach += strap.Length.Meters / (strap.Choked ? 2 : 1);
+        }
+
+        foreach (var sinkage in plan.Stuck.Sinkage) climb = Math.Max(climb, sinkage.Meters);
+        way.AddFindings((bridle.Strap.Length.Meters / 2) + reach, bridle.SpacingMetres, plan.Stuck.Belly?.Width.Meters, climb, findings);
+    }
+
+    private static void People(PlanContext c, List<Finding> findings)
+    {
+        if (c.Plan.Site.PeopleInLine == true) findings.Add(new Finding(PlanningFindings.PeopleInLine, "line of pull"));
+        else if (c.Plan.Site.PeopleInLine is null) findings.Add(new Finding(PlanningFindings.PeopleUnknown, "line of pull"));
+        findings.Add(new Finding(PlanningFindings.CabOnLine, c.Plan.Tower.Machine.Name));
+        if (c.Plan.Site.StuckMachineOccupied || c.Plan.Stuck.DrivesItsWheels) findings.Add(new Finding(PlanningFindings.CabOnLine, c.Plan.Stuck.Machine.Name));
+    }
+
+    private static void Standing(PlanContext c, List<Finding> findings) =>
+        findings.Add(new Finding(PlanningFindings.FromMemory, c.Demand.DepthRuleNewtons > 0 ? "the cone factor, the factors of the depth rule, the friction in the bridle's eye and the stiffness of webbing that nobody measured" : "the cone factor, the friction in the bridle's eye and the stiffness of webbing that nobody measured"));
+
+    private sealed class Check(string name, Action<PlanContext, List<Finding>> inspect) : IPlanCheck
+    {
+        public string Name { get; } = name;
+
+        public void Inspect(PlanContext context, IList<Finding> findings)
+        {
+            if (findings is List<Finding> list)
+            {
+                inspect(context, list);
+                return;
+            }
+
+            var own = new List<Finding>();
+            inspect(context, own);
+            foreach (var finding in own) findings.Add(finding);
+        }
+
+        public override string ToString() => Name;
+    }
+}
