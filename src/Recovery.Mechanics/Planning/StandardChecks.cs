@@ -48,7 +48,7 @@ public static class StandardChecks
         if (c.Capability.LowNewtons < 0.05 * c.Capability.Flat.Weight) findings.Add(new Finding(TractionFindings.PullerMayBog, name, available: c.Capability.LowNewtons / 1000, unit: "kN"));
         var line = c.Loads?.Output.Procedure ?? c.Capability.ImposableNewtons;
         var nose = c.Capability.NoseRatio(line);
-        if (nose > CapabilityKernel.NoseCaution)
+        if (nose > NoseKernel.Caution)
             findings.Add(new Finding(nose >= 1 ? TractionFindings.NoseLift : TractionFindings.NoseLight, name, nose * c.Capability.Flat.NoseMoment / 1000, c.Capability.Flat.NoseMoment / 1000, "kN m"));
         if (c.Plan.Tower.HitchRating is { } rating && c.Capability.ImposableNewtons > rating.Newtons)
             findings.Add(new Finding(TractionFindings.HitchRatingExceeded, name, c.Capability.ImposableNewtons / 1000, rating.Newtons / 1000, "kN"));

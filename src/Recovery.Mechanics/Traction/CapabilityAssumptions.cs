@@ -1,3 +1,4 @@
+using System.Collections.Generic;
 using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Terramechanics;
 
@@ -13,6 +14,26 @@ internal static class CapabilityAssumptions
         "A lower one lowers the pull it sustains; it does not change what it can impose.",
         TractionSources.TwoPulls);
 
+    public static readonly Assumption EnginePower = new(
+        "assume.puller-engine-power", "engine power of the towing machine", "no limit from power", "At a crawl grip is nearly always the smaller limit; at field speed power can be.", GeneralSources.Judgement);
+
+    public static readonly Assumption HitchRating = new(
+        "assume.puller-hitch-rating", "rating of the hitch of the towing machine", "no limit from the hitch", "A rating below the pull lowers what it sustains; it does not lower what it can impose.", GeneralSources.Judgement);
+
+    public static readonly Assumption FirmestGround = new(
+        "assume.puller-firmest-ground", "firmest ground the towing machine may stand on during the job", "the ground it stands on now", "Firmer ground, a road or a yard raises what it can put into the gear by 12 to 40 per cent.", TractionSources.TwoPulls);
+
+    /// <summary>Lists what a capability leaves open.</summary>
+    public static IReadOnlyList<Assumption> List(TowingMachine tower)
+    {
+        var list = new List<Assumption>(4);
+        if (tower.Soil.RemouldingIndexIsAssumed) list.Add(RemouldingIndex);
+        if (tower.EnginePower is null) list.Add(EnginePower);
+        if (tower.HitchRating is null) list.Add(HitchRating);
+        if (tower.FirmestConeIndex is null && !tower.HardSurfaceInReach) list.Add(FirmestGround);
+        return list.AsReadOnly();
+    }
+
     public static Working Explain(PullCapability c)
     {
         var f = c.Flat;
@@ -20,9 +41,10 @@ internal static class CapabilityAssumptions
         var traction = c.TractionLimit.Newtons;
         var slip = c.Slip.DecimalFractions;
         var working = new WorkingBuilder("Sustained pull of " + c.Tower.Machine.Name).Include(c.Tower.Soil.Explain());
+        var share = CapabilityKernel.Share(f, f.Load, traction);
         for (var i = 0; i < f.Load.Length; i++)
         {
-            double load = f.Load[i] + (f.LoadPerPull[i] * traction), wheel = load / f.Count[i], numeric = index * f.NumericTimesLoad[i] / wheel;
+            double load = (f.Load[i] + (f.LoadPerPull[i] * traction)) * share, wheel = load / f.Count[i], numeric = index * f.NumericTimesLoad[i] / wheel;
             var name = c.Tower.Machine.Axles[i].Name;
             working.Step("N_i", "axle load while pulling, " + name, "N_i(0) + (dN_i/dP) P", Text.Number(f.Load[i] / 1000) + " + " + Text.Number(f.LoadPerPull[i]) + " x " + Text.Number(traction / 1000), Text.Kilonewtons(load), GeneralSources.Statics)
                 .Step("B_n", "wheel numeric, " + name, "(CI b d/W)(1 + 5 delta/h)/(1 + 3 b/d)", Text.Number(index / 1000) + " x " + Text.Number(f.NumericTimesLoad[i]) + "/" + Text.Number(wheel / 1000), Text.Number(numeric), TerramechanicsSources.Brixius);

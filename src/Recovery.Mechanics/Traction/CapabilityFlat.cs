@@ -13,6 +13,7 @@ internal sealed class CapabilityFlat
     {
         NumericTimesLoad = new double[axles];
         Load = new double[axles];
+        LevelLoad = new double[axles];
         LoadPerPull = new double[axles];
         Count = new int[axles];
         Driven = new bool[axles];
@@ -23,6 +24,9 @@ internal sealed class CapabilityFlat
 
     /// <summary>Axle loads without a pull, on the grade.</summary>
     public double[] Load { get; }
+
+    /// <summary>Axle loads without a pull, on level ground: what counts for the imposable pull, because the machine may stand elsewhere.</summary>
+    public double[] LevelLoad { get; }
 
     /// <summary>Change of the axle loads per newton of pull.</summary>
     public double[] LoadPerPull { get; }
@@ -48,6 +52,24 @@ internal sealed class CapabilityFlat
     /// <summary>Height at which the line of pull passes over the trailing axle, h_d + a_h tan(pitch).</summary>
     public double LineHeight { get; private set; }
 
+    /// <summary>Pull at which the leading end would lift.</summary>
+    public double NoseLimit { get; private set; }
+
+    /// <summary>Pull that power allows at the stated speed; infinite where it is not known.</summary>
+    public double PowerLimit { get; private set; }
+
+    /// <summary>Rating of the hitch; infinite where it is not known.</summary>
+    public double RatingLimit { get; private set; }
+
+    /// <summary>Cone index of the firmest ground in reach.</summary>
+    public double FirmestIndex { get; private set; }
+
+    /// <summary>Greatest net traction over load on a hard surface in reach; 0 where there is none.</summary>
+    public double HardFriction { get; private set; }
+
+    /// <summary>Sine of the steepest slope on which it may face downhill.</summary>
+    public double DownhillSine { get; private set; }
+
     /// <summary>Makes the numbers.</summary>
     /// <param name="tower">The towing machine.</param>
     /// <param name="pitchRadians">Angle by which the line falls from the hitch, positive downwards.</param>
@@ -60,7 +82,8 @@ internal sealed class CapabilityFlat
         double theta = tower.Grade.Radians, down = Math.Tan(pitchRadians), xh = tower.HitchPosition.Meters, zh = tower.HitchHeight.Meters;
         var equalised = machine.Resolve(Suspension.Undeclared) != Suspension.StraightFrame;
         AxleStaticsKernel.Share(machine.AxlePositions, equalised, AxleStaticsKernel.NormalSum(machine.WeightNewtons, theta, 0), Moment(0), flat.Load);
-        // The loads are linear in the pull as long as no axle lifts, and lift is its own limit: a thousandth of the weight shows the slope.
+        AxleStaticsKernel.Share(machine.AxlePositions, equalised, machine.WeightNewtons, machine.WeightNewtons * machine.CentreX, flat.LevelLoad);
+        // The loads are linear in the pull as long as no axle lifts: a thousandth of the weight shows the slope. Beyond lift the kernel shares what is left.
         var probe = 1e-3 * machine.WeightNewtons;
         AxleStaticsKernel.Share(machine.AxlePositions, equalised, AxleStaticsKernel.NormalSum(machine.WeightNewtons, theta, -probe * down), Moment(probe), flat.LoadPerPull);
         for (var i = 0; i < n; i++)
@@ -73,14 +96,30 @@ internal sealed class CapabilityFlat
             flat.Driven[i] = axle.Driven;
         }
 
-        var trailing = machine.AxlePositions[tower.Direction == PullDirection.Forwards ? n - 1 : 0];
+        var trailing = Trailing(machine.AxlePositions, tower.Direction, equalised);
         flat.Weight = machine.WeightNewtons;
         flat.GradeForce = machine.WeightNewtons * Math.Sin(theta);
         flat.NoseMoment = machine.WeightNewtons * ((sign * (machine.CentreX - trailing) * Math.Cos(theta)) - (machine.CentreZ * Math.Sin(theta)));
         flat.CentreHeight = machine.CentreZ;
-        flat.LineHeight = zh + (sign * (trailing - xh) * down);
+        flat.LineHeight = NoseKernel.LineHeight(zh, sign * (trailing - xh), pitchRadians);
+        flat.NoseLimit = NoseKernel.Lift(flat.NoseMoment, flat.LineHeight, flat.CentreHeight);
+        flat.PowerLimit = tower.EnginePower is { } power ? Math.Max(0, (tower.Efficiency.DecimalFractions * (double)power.Watts / tower.PullSpeed.MetersPerSecond) - flat.GradeForce) : double.PositiveInfinity;
+        flat.RatingLimit = tower.HitchRating?.Newtons ?? double.PositiveInfinity;
+        flat.FirmestIndex = Math.Max(tower.FirmestConeIndex?.Pascals ?? 0, tower.Soil.ConeIndex.Pascals);
+        flat.HardFriction = tower.HardSurfaceInReach ? Math.Min(ImposableKernel.HardSurfaceRatio, tower.HardSurfaceFriction?.DecimalFractions ?? ImposableKernel.HardSurfaceRatio) : 0;
+        flat.DownhillSine = Math.Max(0, Math.Max(Math.Sin(tower.DownhillInReach.Radians), -Math.Sin(theta)));
         return flat;
 
         double Moment(double pull) => AxleStaticsKernel.MomentSum(machine.WeightNewtons, machine.CentreX, machine.CentreZ, theta, sign, -sign * pull, -pull * down, xh, zh);
+    }
+
+    /// <summary>Place about which the leading end lifts: the last axle in the direction away from the pull, the middle of an equalised rear group.</summary>
+    private static double Trailing(ReadOnlySpan<double> x, PullDirection direction, bool equalised)
+    {
+        if (direction == PullDirection.Rearwards) return x[0];
+        if (!equalised) return x[x.Length - 1];
+        double sum = 0;
+        for (var i = 1; i < x.Length; i++) sum += x[i];
+        return sum / (x.Length - 1);
     }
 }

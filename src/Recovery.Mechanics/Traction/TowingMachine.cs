@@ -51,6 +51,9 @@ public sealed record TowingMachine
     /// <summary>Gets whether a road or a yard is in reach of its wheels during the job.</summary>
     public bool HardSurfaceInReach { get; init; }
 
+    /// <summary>Gets a known greatest pull over load on that hard surface, 0.2 to 1.02; null takes 1.02, the end of the hard-surface branch. It lowers what the machine can impose only as far as the surface stays as measured.</summary>
+    public Ratio? HardSurfaceFriction { get; init => field = value is { } v ? Ratio.FromDecimalFractions(Guard.Fraction(v, 0.2, ImposableKernel.HardSurfaceRatio, nameof(HardSurfaceFriction))) : null; }
+
     /// <summary>Gets the slope of the steepest place where it may stand facing downhill while pulling, 0 to 30 degrees; level unless declared.</summary>
     public Angle DownhillInReach { get; init => field = Angle.FromRadians(Guard.Radians(value, 0, 30, nameof(DownhillInReach))); }
 

@@ -55,6 +55,13 @@ internal static class TractionFindings
         "Use a hitch or a machine that carries it, or less ballast on softer ground.",
         TractionSources.TwoPulls);
 
+    public static readonly FindingDefinition PowerLimited = new(
+        "pull.power-limited",
+        Severity.Note,
+        "At the stated speed the engine of {subject} gives {available}; its wheels would grip for {required}.",
+        "Pull at a crawl in the lowest gear: at half the speed power allows twice the pull.",
+        TractionSources.TwoPulls);
+
     /// <summary>All kinds of the room.</summary>
-    public static IEnumerable<FindingDefinition> All { get; } = [NoseLift, NoseLight, PullerMayBog, WillNotMove, Undecided, BandsOverlap, HitchRatingExceeded];
+    public static IEnumerable<FindingDefinition> All { get; } = [NoseLift, NoseLight, PullerMayBog, WillNotMove, Undecided, BandsOverlap, HitchRatingExceeded, PowerLimited];
 }

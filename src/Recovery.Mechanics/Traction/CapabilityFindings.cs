@@ -1,0 +1,22 @@
+using System.Collections.Generic;
+using Recovery.Mechanics.Provenance;
+
+namespace Recovery.Mechanics.Traction;
+
+/// <summary>Objections to a towing machine taken by itself.</summary>
+internal static class CapabilityFindings
+{
+    /// <summary>Share of the weight below which the low bound says that the machine can hardly move itself (judgement).</summary>
+    public const double BogShare = 0.10;
+
+    public static IReadOnlyList<Finding> For(PullCapability c)
+    {
+        var list = new List<Finding>();
+        var name = c.Tower.Machine.Name;
+        list.AddRange(c.NoseMargin(c.Imposable).Findings);
+        if (c.LowBound.Of(PullLimit.Traction)!.Value.Newtons < BogShare * c.Flat.Weight) list.Add(new Finding(TractionFindings.PullerMayBog, name, BogShare * c.Flat.Weight / 1000, c.LowBound.Of(PullLimit.Traction)!.Value.Kilonewtons, "kN"));
+        if (c.Tower.HitchRating is { } rating && rating.Newtons < c.ImposableNewtons) list.Add(new Finding(TractionFindings.HitchRatingExceeded, name, c.ImposableNewtons / 1000, rating.Kilonewtons, "kN"));
+        if (c.LimitedBy == PullLimit.Power) list.Add(new Finding(TractionFindings.PowerLimited, name, c.TractionLimit.Kilonewtons, c.CentralNewtons / 1000, "kN"));
+        return list.AsReadOnly();
+    }
+}

@@ -1,0 +1,26 @@
+using System;
+
+namespace Recovery.Mechanics.Traction;
+
+/// <summary>A line off the centre line of the machine, and a side slope under it. SI in, SI out.</summary>
+internal static class SidePullKernel
+{
+    /// <summary>Tension in a line whose part along the ground and along the machine is given: D/(cos(pitch) cos(yaw)).</summary>
+    public static double Tension(double along, double pitchRadians, double yawRadians) => along / (Math.Cos(pitchRadians) * Math.Cos(yawRadians));
+
+    /// <summary>Part of a tension normal to the ground.</summary>
+    public static double Vertical(double tension, double pitchRadians) => tension * Math.Sin(pitchRadians);
+
+    /// <summary>Part of a tension across the machine, along the ground.</summary>
+    public static double Sideways(double tension, double pitchRadians, double yawRadians) => tension * Math.Cos(pitchRadians) * Math.Sin(yawRadians);
+
+    /// <summary>Share of the weight on the wheels of the loaded side: 0.5 cos(a) + (h sin(a) W + h_d F_y)/(B W); 1 times the load normal to the ground is overturning.</summary>
+    /// <param name="weight">Weight.</param>
+    /// <param name="slopeRadians">Side slope, positive where it falls towards the side that the line pulls to.</param>
+    /// <param name="centreHeight">Height of the centre of mass.</param>
+    /// <param name="track">Distance between the middles of the tyres left and right.</param>
+    /// <param name="sideways">Force of the line across the machine.</param>
+    /// <param name="hitchHeight">Height of the hitch.</param>
+    public static double LoadedSide(double weight, double slopeRadians, double centreHeight, double track, double sideways, double hitchHeight) =>
+        (0.5 * Math.Cos(slopeRadians)) + (((weight * centreHeight * Math.Sin(slopeRadians)) + (sideways * hitchHeight)) / (track * weight));
+}
