@@ -130,6 +130,16 @@ public sealed record Soil
             .Build();
     }
 
+    /// <summary>Gives the same with another value: the unit weight as declared. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="declaredUnitWeight">The value, as in <see cref="DeclaredUnitWeight"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Soil WithDeclaredUnitWeight(SpecificWeight? declaredUnitWeight) => this with { DeclaredUnitWeight = declaredUnitWeight };
+
+    /// <summary>Gives the same with another value: the adhesion factor as declared. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="declaredAdhesionFactor">The value, as in <see cref="DeclaredAdhesionFactor"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Soil WithDeclaredAdhesionFactor(Ratio? declaredAdhesionFactor) => this with { DeclaredAdhesionFactor = declaredAdhesionFactor };
+
     /// <summary>Gives the soil in words, invariant culture.</summary>
     /// <returns>Cone index and remoulding index.</returns>
     public override string ToString() => "cone index " + Text.Kilopascals(ConeIndex.Pascals) + ", remoulding index " + Text.Number(RemouldingIndexUsed) + (RemouldingIndexIsAssumed ? " (assumed)" : string.Empty);

@@ -47,6 +47,41 @@ public sealed record PullProcedure
     /// <exception cref="ArgumentOutOfRangeException">The speed is outside its range.</exception>
     public static PullProcedure DrawnTautInGear(Speed theoreticalSpeed) => new() { LockedGear = theoreticalSpeed, Slack = Length.Zero };
 
+    /// <summary>Gives the same with another value: the theoretical speed of the gear that is engaged throughout, at the highest no-load engine speed. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="lockedGear">The value, as in <see cref="LockedGear"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public PullProcedure WithLockedGear(Speed? lockedGear) => this with { LockedGear = lockedGear };
+
+    /// <summary>Gives the same with another value: the slack in the line when the pull begins. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="slack">The value, as in <see cref="Slack"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public PullProcedure WithSlack(Length? slack) => this with { Slack = slack };
+
+    /// <summary>Gives the same with another value: the speed at the start of the slack where no gear is locked. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="approachSpeed">The value, as in <see cref="ApproachSpeed"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public PullProcedure WithApproachSpeed(Speed? approachSpeed) => this with { ApproachSpeed = approachSpeed };
+
+    /// <summary>Gives the same with another value: the time over which the throttle is raised on the taut line, wheels not slipping. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="throttleRise">The value, as in <see cref="ThrottleRise"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public PullProcedure WithThrottleRise(Duration? throttleRise) => this with { ThrottleRise = throttleRise };
+
+    /// <summary>Gives the same with another value: whether the line has been pulled before today (bedded in, about twice as stiff). For callers whose language has no <c>with</c>.</summary>
+    /// <param name="secondPull">The value, as in <see cref="SecondPull"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public PullProcedure WithSecondPull(bool? secondPull) => this with { SecondPull = secondPull };
+
+    /// <summary>Gives the same with another value: the slack of the careless load. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="carelessSlack">The value, as in <see cref="CarelessSlack"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public PullProcedure WithCarelessSlack(Length carelessSlack) => this with { CarelessSlack = carelessSlack };
+
+    /// <summary>Gives the same with another value: the speed of the careless load at the start of its slack. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="carelessSpeed">The value, as in <see cref="CarelessSpeed"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public PullProcedure WithCarelessSpeed(Speed carelessSpeed) => this with { CarelessSpeed = carelessSpeed };
+
     /// <summary>Gives the procedure in words, invariant culture.</summary>
     /// <returns>What is declared.</returns>
     public override string ToString() => !IsDeclared ? "nothing declared"

@@ -62,6 +62,21 @@ public sealed record UnderMachineLine
     public Length ApexBehindAxle(Length legLength, Length anchorSpacing) =>
         Length.FromMeters(Apex(Guard.Metres(legLength, 0.2, 100, nameof(legLength)), Guard.Metres(anchorSpacing, 0.1, 6, nameof(anchorSpacing))));
 
+    /// <summary>Gives the same with another value: the distance of the rear end of the belly behind the front axle. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="bellyEndBehindAxle">The value, as in <see cref="BellyEndBehindAxle"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public UnderMachineLine WithBellyEndBehindAxle(Length? bellyEndBehindAxle) => this with { BellyEndBehindAxle = bellyEndBehindAxle };
+
+    /// <summary>Gives the same with another value: the width of the strap. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="strapWidth">The value, as in <see cref="StrapWidth"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public UnderMachineLine WithStrapWidth(Length strapWidth) => this with { StrapWidth = strapWidth };
+
+    /// <summary>Gives the same with another value: the thickness of the strap. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="strapThickness">The value, as in <see cref="StrapThickness"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public UnderMachineLine WithStrapThickness(Length strapThickness) => this with { StrapThickness = strapThickness };
+
     /// <summary>Gives the way in words, invariant culture.</summary>
     /// <returns>Tail and parts.</returns>
     public override string ToString() => "tail " + Text.With(TailBehindAxle.Meters, "m") + " behind the front axle, " + Text.Number(Parts.Count) + " low parts";

@@ -48,6 +48,21 @@ public sealed record Axle
     /// <summary>Gets whether a brake can lock the axle. A pull may have to drag locked wheels unless the axle is named unbraked.</summary>
     public bool Braked { get; init; } = true;
 
+    /// <summary>Gives the same with another value: the tyre. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="tyre">The value, as in <see cref="Tyre"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Axle WithTyre(Tyre tyre) => this with { Tyre = tyre };
+
+    /// <summary>Gives the same with another value: whether the axle is driven. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="driven">The value, as in <see cref="Driven"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Axle WithDriven(bool driven) => this with { Driven = driven };
+
+    /// <summary>Gives the same with another value: whether a brake can lock the axle. A pull may have to drag locked wheels unless the axle is named unbraked. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="braked">The value, as in <see cref="Braked"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Axle WithBraked(bool braked) => this with { Braked = braked };
+
     /// <summary>Gives the axle in words, invariant culture.</summary>
     /// <returns>Name, position and tyres.</returns>
     public override string ToString() => Name + " at " + Text.With(Position.Meters, "m") + ", " + Text.Number(Tyres) + " tyres " + Tyre;

@@ -30,6 +30,36 @@ public sealed record RecoverySite
     /// <summary>Gets whether a mass is laid over the line. Noted; it earns no number.</summary>
     public bool MassOnLine { get; init; }
 
+    /// <summary>Gives the same with another value: the way of the line under the stuck machine. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="underMachine">The value, as in <see cref="UnderMachine"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public RecoverySite WithUnderMachine(UnderMachineLine? underMachine) => this with { UnderMachine = underMachine };
+
+    /// <summary>Gives the same with another value: the angle by which the line falls from the hitch towards the casualty, -30 to 30 degrees. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="linePitch">The value, as in <see cref="LinePitch"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public RecoverySite WithLinePitch(Angle linePitch) => this with { LinePitch = linePitch };
+
+    /// <summary>Gives the same with another value: the angle of the line off the direction of the pull, -45 to 45 degrees. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="lineYaw">The value, as in <see cref="LineYaw"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public RecoverySite WithLineYaw(Angle lineYaw) => this with { LineYaw = lineYaw };
+
+    /// <summary>Gives the same with another value: whether people on foot are in or near the line of pull. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="peopleInLine">The value, as in <see cref="PeopleInLine"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public RecoverySite WithPeopleInLine(bool? peopleInLine) => this with { PeopleInLine = peopleInLine };
+
+    /// <summary>Gives the same with another value: whether somebody sits in the stuck machine during the pull. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="stuckMachineOccupied">The value, as in <see cref="StuckMachineOccupied"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public RecoverySite WithStuckMachineOccupied(bool stuckMachineOccupied) => this with { StuckMachineOccupied = stuckMachineOccupied };
+
+    /// <summary>Gives the same with another value: whether a mass is laid over the line. Noted. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="massOnLine">The value, as in <see cref="MassOnLine"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public RecoverySite WithMassOnLine(bool massOnLine) => this with { MassOnLine = massOnLine };
+
     /// <summary>Gives the site in words, invariant culture.</summary>
     /// <returns>What is declared.</returns>
     public override string ToString() => "line falls " + Text.With(LinePitch.Degrees, "deg", 3) + ", people in line " + (PeopleInLine is { } people ? (people ? "yes" : "no") : "not declared");

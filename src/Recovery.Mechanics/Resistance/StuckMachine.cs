@@ -144,6 +144,51 @@ public sealed record StuckMachine
     /// <returns>The stuck machine with turning wheels.</returns>
     public StuckMachine DrivingItsWheels() => this with { Wheels = WheelMotion.Turning, DrivesItsWheels = true };
 
+    /// <summary>Gives the same with another value: the uncut soil beside it. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="soil">The value, as in <see cref="Soil"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public StuckMachine WithSoil(Soil soil) => this with { Soil = soil };
+
+    /// <summary>Gives the same with another value: the slope along the pull, positive where the ground rises in the direction of the pull. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="grade">The value, as in <see cref="Grade"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public StuckMachine WithGrade(Grade grade) => this with { Grade = grade };
+
+    /// <summary>Gives the same with another value: the belly on the ground. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="belly">The value, as in <see cref="Belly"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public StuckMachine WithBelly(Belly? belly) => this with { Belly = belly };
+
+    /// <summary>Gives the same with another value: the slope along the way by which it drove in, positive where the ground rose in the direction of entry. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="entryGrade">The value, as in <see cref="EntryGrade"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public StuckMachine WithEntryGrade(Grade? entryGrade) => this with { EntryGrade = entryGrade };
+
+    /// <summary>Gives the same with another value: whether belly and rear faces are sealed. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="seal">The value, as in <see cref="Seal"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public StuckMachine WithSeal(Seal seal) => this with { Seal = seal };
+
+    /// <summary>Gives the same with another value: what the wheels do. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="wheels">The value, as in <see cref="Wheels"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public StuckMachine WithWheels(WheelMotion wheels) => this with { Wheels = wheels };
+
+    /// <summary>Gives the same with another value: the slope of the rut by which it has to come out, 0 to 45 degrees. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="exitSlope">The value, as in <see cref="ExitSlope"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public StuckMachine WithExitSlope(Angle? exitSlope) => this with { ExitSlope = exitSlope };
+
+    /// <summary>Gives the same with another value: the height of the fender (lowest part of the body over the wheel) above the bottom of the deepest tyre. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="fenderHeight">The value, as in <see cref="FenderHeight"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public StuckMachine WithFenderHeight(Length? fenderHeight) => this with { FenderHeight = fenderHeight };
+
+    /// <summary>Gives the same with another value: which axles meet uncut soil. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="meetsUncutSoil">The value, as in <see cref="MeetsUncutSoil"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public StuckMachine WithMeetsUncutSoil(IReadOnlyList<bool>? meetsUncutSoil) => this with { MeetsUncutSoil = meetsUncutSoil };
+
     /// <summary>Gives the stuck machine in words, invariant culture.</summary>
     /// <returns>Machine, soil and depths.</returns>
     public override string ToString() => Machine + ", sunk " + string.Join(" / ", Sinkage.Select(z => Text.Number(z.Meters, 3))) + " m, " + Soil;

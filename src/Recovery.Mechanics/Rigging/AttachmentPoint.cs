@@ -37,6 +37,16 @@ public sealed record AttachmentPoint
 
     internal bool Forbidden => Kind is AttachmentKind.TowBall or AttachmentKind.TieDownEye or AttachmentKind.AboveDrawbar || (Kind is AttachmentKind.RearAxle or AttachmentKind.TowEye && !ApprovedByMaker);
 
+    /// <summary>Gives the same with another value: its working load. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="workingLoad">The value, as in <see cref="WorkingLoad"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public AttachmentPoint WithWorkingLoad(Force? workingLoad) => this with { WorkingLoad = workingLoad };
+
+    /// <summary>Gives the same with another value: its yield load. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="yield">The value, as in <see cref="Yield"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public AttachmentPoint WithYield(Force? yield) => this with { Yield = yield };
+
     /// <summary>Gives the attachment in words, invariant culture.</summary>
     /// <returns>Name and kind.</returns>
     public override string ToString() => Name + " (" + Kind + (ApprovedByMaker ? ", named by the maker)" : ")");

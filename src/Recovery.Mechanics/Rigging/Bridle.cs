@@ -73,6 +73,11 @@ public sealed record Bridle : RigPart
             .Build();
     }
 
+    /// <summary>Gives the same with another value: the angle by which the pull leans from the middle line of the anchors, -60 to 60 degrees. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="lean">The value, as in <see cref="Lean"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Bridle WithLean(Angle lean) => this with { Lean = lean };
+
     /// <summary>Gives the bridle in words, invariant culture.</summary>
     /// <returns>Strap, spacing and angle.</returns>
     public override string ToString() => Strap + ", anchors " + Text.With(SpacingMetres, "m") + " apart, included angle " + Text.Number(IncludedRadians * 180 / Math.PI, 3) + " deg";

@@ -51,6 +51,26 @@ public sealed record Shackle : RigPart
 
     internal double? BreakingNewtons => DocumentedBreakingLoad?.Newtons ?? Rating.BreakingNewtons;
 
+    /// <summary>Gives the same with another value: its marked rating. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="rating">The value, as in <see cref="Rating"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Shackle WithRating(Rating rating) => this with { Rating = rating };
+
+    /// <summary>Gives the same with another value: how its pin is held. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="pin">The value, as in <see cref="Pin"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Shackle WithPin(ShacklePin pin) => this with { Pin = pin };
+
+    /// <summary>Gives the same with another value: the angle of its load off its axis, 0 to 180 degrees. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="offAxis">The value, as in <see cref="OffAxis"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Shackle WithOffAxis(Angle offAxis) => this with { OffAxis = offAxis };
+
+    /// <summary>Gives the same with another value: whether it is bent, worn more than a tenth, or its pin does not seat: out of service. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="damaged">The value, as in <see cref="Damaged"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Shackle WithDamaged(bool damaged) => this with { Damaged = damaged };
+
     /// <summary>Gives the shackle in words, invariant culture.</summary>
     /// <returns>Name, rating and mass.</returns>
     public override string ToString() => Name + ", " + Rating + ", " + Text.With(Mass.Kilograms, "kg");

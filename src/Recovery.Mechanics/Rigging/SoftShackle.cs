@@ -20,6 +20,11 @@ public sealed record SoftShackle : RigPart
     /// <summary>Gets its marked rating.</summary>
     public Rating Rating { get; init => field = Guard.NotNull(value, nameof(Rating)); }
 
+    /// <summary>Gives the same with another value: its marked rating. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="rating">The value, as in <see cref="Rating"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public SoftShackle WithRating(Rating rating) => this with { Rating = rating };
+
     /// <summary>Gives the soft shackle in words, invariant culture.</summary>
     /// <returns>Name and rating.</returns>
     public override string ToString() => Name + ", " + Rating;

@@ -77,6 +77,41 @@ public sealed record Strap : RigPart
         return working.Step("R", "strength", "MBS x whole-length factors x least place", Text.Number(mbs / 1000) + " x " + Text.Number(Wet) + " x " + Text.Number(Place), Text.Kilonewtons(mbs * Deratings), RiggingSources.Levels).Build();
     }
 
+    /// <summary>Gives the same with another value: its marked rating. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="rating">The value, as in <see cref="Rating"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Strap WithRating(Rating rating) => this with { Rating = rating };
+
+    /// <summary>Gives the same with another value: its unstretched length. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="length">The value, as in <see cref="Length"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Strap WithLength(Length length) => this with { Length = length };
+
+    /// <summary>Gives the same with another value: what was seen on it. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="condition">The value, as in <see cref="Condition"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Strap WithCondition(StrapCondition condition) => this with { Condition = condition };
+
+    /// <summary>Gives the same with another value: whether it is choked round something. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="choked">The value, as in <see cref="Choked"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Strap WithChoked(bool choked) => this with { Choked = choked };
+
+    /// <summary>Gives the same with another value: the angle of choke, 0 to 180 degrees. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="angleOfChoke">The value, as in <see cref="AngleOfChoke"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Strap WithAngleOfChoke(Angle? angleOfChoke) => this with { AngleOfChoke = angleOfChoke };
+
+    /// <summary>Gives the same with another value: the measured elastic line. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="measured">The value, as in <see cref="Measured"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Strap WithMeasured(ElasticLine? measured) => this with { Measured = measured };
+
+    /// <summary>Gives the same with another value: the maker's figure for a bight of another strap in its eye, as a share of its strength. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="makersBightShare">The value, as in <see cref="MakersBightShare"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Strap WithMakersBightShare(Ratio? makersBightShare) => this with { MakersBightShare = makersBightShare };
+
     /// <summary>Gives the strap in words, invariant culture.</summary>
     /// <returns>Name, fibre, rating and length.</returns>
     public override string ToString() => Name + ", " + Fibre + ", " + Rating + ", " + Text.With(Length.Meters, "m");

@@ -69,6 +69,61 @@ public sealed record TowingMachine
     /// <summary>Gets the rating of the hitch along the pull; null where it is not known. Accepted range 5 to 2,000 kN.</summary>
     public Force? HitchRating { get; init => field = value is { } v ? Force.FromNewtons(Guard.Newtons(v, 5, 2000, nameof(HitchRating))) : null; }
 
+    /// <summary>Gives the same with another value: the machine. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="machine">The value, as in <see cref="Machine"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public TowingMachine WithMachine(Machine machine) => this with { Machine = machine };
+
+    /// <summary>Gives the same with another value: the soil it pulls on. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="soil">The value, as in <see cref="Soil"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public TowingMachine WithSoil(Soil soil) => this with { Soil = soil };
+
+    /// <summary>Gives the same with another value: the slope along its pull, positive where the ground rises. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="grade">The value, as in <see cref="Grade"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public TowingMachine WithGrade(Grade grade) => this with { Grade = grade };
+
+    /// <summary>Gives the same with another value: the cone index of the firmest ground it may stand on during the job. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="firmestConeIndex">The value, as in <see cref="FirmestConeIndex"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public TowingMachine WithFirmestConeIndex(Pressure? firmestConeIndex) => this with { FirmestConeIndex = firmestConeIndex };
+
+    /// <summary>Gives the same with another value: whether a road or a yard is in reach of its wheels during the job. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="hardSurfaceInReach">The value, as in <see cref="HardSurfaceInReach"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public TowingMachine WithHardSurfaceInReach(bool hardSurfaceInReach) => this with { HardSurfaceInReach = hardSurfaceInReach };
+
+    /// <summary>Gives the same with another value: a known greatest pull over load on that hard surface, 0.2 to 1.02. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="hardSurfaceFriction">The value, as in <see cref="HardSurfaceFriction"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public TowingMachine WithHardSurfaceFriction(Ratio? hardSurfaceFriction) => this with { HardSurfaceFriction = hardSurfaceFriction };
+
+    /// <summary>Gives the same with another value: the slope of the steepest place where it may stand facing downhill while pulling, 0 to 30 degrees. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="downhillInReach">The value, as in <see cref="DownhillInReach"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public TowingMachine WithDownhillInReach(Angle downhillInReach) => this with { DownhillInReach = downhillInReach };
+
+    /// <summary>Gives the same with another value: the engine power. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="enginePower">The value, as in <see cref="EnginePower"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public TowingMachine WithEnginePower(Power? enginePower) => this with { EnginePower = enginePower };
+
+    /// <summary>Gives the same with another value: the efficiency from engine to wheels and soil. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="efficiency">The value, as in <see cref="Efficiency"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public TowingMachine WithEfficiency(Ratio efficiency) => this with { Efficiency = efficiency };
+
+    /// <summary>Gives the same with another value: the travel speed at which power is asked for. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="pullSpeed">The value, as in <see cref="PullSpeed"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public TowingMachine WithPullSpeed(Speed pullSpeed) => this with { PullSpeed = pullSpeed };
+
+    /// <summary>Gives the same with another value: the rating of the hitch along the pull. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="hitchRating">The value, as in <see cref="HitchRating"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public TowingMachine WithHitchRating(Force? hitchRating) => this with { HitchRating = hitchRating };
+
     /// <summary>Gives the machine in words, invariant culture.</summary>
     /// <returns>Machine and soil.</returns>
     public override string ToString() => Machine + " on " + Soil;
