@@ -13,7 +13,8 @@ static Length M(double metres) => Length.FromMeters(metres);
 var tyre = new Tyre(M(0.8), M(2.05), M(0.55), Pressure.FromKilopascals(240), Pressure.FromKilopascals(180));
 var stuck = new StuckMachine(
     new Machine("harvester", [new Axle("front axle", M(0), 2, tyre, true, M(2.6)), new Axle("rear axle", M(-4.9), 2, tyre, true, M(2.4))], [new NamedLoad("body", Mass.FromTonnes(22), M(-2.3), M(1.7)), new NamedLoad("beet", Mass.FromTonnes(8), M(-2.9), M(2.6), LoadKind.Payload)]),
-    Soil.FromConeIndex(Pressure.FromKilopascals(350), Ratio.FromDecimalFractions(0.7)), [M(0.4), M(0.4)], PullDirection.Rearwards) { Belly = new Belly(M(3), M(0.7), M(0.1)) };
+    Soil.FromConeIndex(Pressure.FromKilopascals(350), Ratio.FromDecimalFractions(0.7)), [M(0.4), M(0.4)], PullDirection.Rearwards)
+{ Belly = new Belly(M(3), M(0.7), M(0.1)) };
 var tower = new TowingMachine(
     new Machine("tractor", [new Axle("front axle", M(0), 2, tyre, true, M(2)), new Axle("rear axle", M(-3), 2, tyre, true, M(2))], [new NamedLoad("tractor", Mass.FromTonnes(18), M(-1.8), M(1))]),
     Soil.FromConeIndexOnly(Pressure.FromKilopascals(1000)), M(-4), M(0.5));

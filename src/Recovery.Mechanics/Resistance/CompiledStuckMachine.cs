@@ -66,10 +66,30 @@ internal sealed class CompiledStuckMachine
         Belly? down = s.Belly, downAsFound = s.BellyAsFound;
         var flat = new DemandFlat
         {
-            Count = count, Width = width, Diameter = diameter, Sinkage = sinkage, Contact = contact, Segment = segment, Step = step, NumericPerPascal = numeric,
-            Load = loads, UpliftShare = share, Buried = buried, Driven = driven, Braked = braked, Weight = now.WeightNewtons, Grade = theta,
-            BellyLength = down?.Length.Meters ?? 0, BellyWidth = down?.Width.Meters ?? 0, BellyImmersion = down?.Immersion.Meters ?? 0,
-            WheelArea = wheelArea, UnitWeight = gamma, AdhesionFactor = s.Soil.AdhesionFactor.DecimalFractions, Dug = s.DugSlope is not null, SidesDug = s.SidesDug, AnyBuried = anyBuried,
+            Count = count,
+            Width = width,
+            Diameter = diameter,
+            Sinkage = sinkage,
+            Contact = contact,
+            Segment = segment,
+            Step = step,
+            NumericPerPascal = numeric,
+            Load = loads,
+            UpliftShare = share,
+            Buried = buried,
+            Driven = driven,
+            Braked = braked,
+            Weight = now.WeightNewtons,
+            Grade = theta,
+            BellyLength = down?.Length.Meters ?? 0,
+            BellyWidth = down?.Width.Meters ?? 0,
+            BellyImmersion = down?.Immersion.Meters ?? 0,
+            WheelArea = wheelArea,
+            UnitWeight = gamma,
+            AdhesionFactor = s.Soil.AdhesionFactor.DecimalFractions,
+            Dug = s.DugSlope is not null,
+            SidesDug = s.SidesDug,
+            AnyBuried = anyBuried,
         };
         var bellyArea = downAsFound is null ? 0 : downAsFound.Length.Meters * downAsFound.Width.Meters;
         var area = wheelArea + bellyArea;
@@ -96,9 +116,15 @@ internal sealed class CompiledStuckMachine
         return new DemandAssumptions
         {
             Strength = SoilKernel.Stuck(ci, rci, bound, coneFactor),
-            IndexLow = Cap(ci, critical), IndexCentral = Cap(rci, critical), IndexHigh = Cap(weakest, critical),
-            ExitLow = Exit(s, ExitLow), ExitCentral = Exit(s, ExitCentral), ExitHigh = Exit(s, ExitHigh),
-            MeetsLow = looked ? declared : 0, MeetsCentral = looked ? declared : leading, MeetsHigh = looked ? declared : all,
+            IndexLow = Cap(ci, critical),
+            IndexCentral = Cap(rci, critical),
+            IndexHigh = Cap(weakest, critical),
+            ExitLow = Exit(s, ExitLow),
+            ExitCentral = Exit(s, ExitCentral),
+            ExitHigh = Exit(s, ExitHigh),
+            MeetsLow = looked ? declared : 0,
+            MeetsCentral = looked ? declared : leading,
+            MeetsHigh = looked ? declared : all,
             Turning = s.Wheels == WheelMotion.Undeclared ? null : s.Wheels == WheelMotion.Turning,
             Vented = s.Seal == Seal.Vented,
         };

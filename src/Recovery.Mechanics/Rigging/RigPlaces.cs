@@ -50,7 +50,13 @@ internal static class RigPlaces
         double strength = (rating.BreakingNewtons ?? double.NaN) * deratings, marked = (rating.WorkingNewtons ?? double.PositiveInfinity) * deratings, allowed = strength / policy.Factor;
         return new RigPlace
         {
-            Part = part, Kind = kind, Strength = strength, Share = share, Full = full, Floor = floor, PeakLimit = double.NaN,
+            Part = part,
+            Kind = kind,
+            Strength = strength,
+            Share = share,
+            Full = full,
+            Floor = floor,
+            PeakLimit = double.NaN,
             Rated = double.IsNaN(allowed) ? (double.IsInfinity(marked) ? double.NaN : marked) : Math.Min(marked, allowed),
         };
     }
@@ -62,7 +68,13 @@ internal static class RigPlaces
         var limit = shackle.ProofLoad is { } proof ? (double.IsNaN(third) ? double.NaN : Math.Min(third, proof.Newtons)) : third;
         return new RigPlace
         {
-            Part = part, Kind = PlaceKind.Shackle, Strength = breaking, Share = share, Full = 1 / PartialFactorKernel.ShackleShare, Floor = PartialFactorKernel.Floor, PeakLimit = limit,
+            Part = part,
+            Kind = PlaceKind.Shackle,
+            Strength = breaking,
+            Share = share,
+            Full = 1 / PartialFactorKernel.ShackleShare,
+            Floor = PartialFactorKernel.Floor,
+            PeakLimit = limit,
             Rated = (shackle.Rating.WorkingNewtons ?? double.NaN) * StrengthKernel.OffAxis(shackle.OffAxis.Radians),
         };
     }

@@ -55,7 +55,10 @@ public class CapabilityPropertyTests
         var here = PullCapability.Estimate(tower);
         var beside = PullCapability.Estimate(new TowingMachine(tower.Machine, Soil.FromConeIndex(tower.Soil.ConeIndex * (1 + 1e-9), tower.Soil.RemouldingIndex), tower.HitchPosition, tower.HitchHeight + M(1e-9))
         {
-            Grade = Grade.FromAngle(tower.Grade.Angle + Angle.FromRadians(1e-9)), EnginePower = tower.EnginePower, HitchRating = tower.HitchRating, HardSurfaceInReach = tower.HardSurfaceInReach,
+            Grade = Grade.FromAngle(tower.Grade.Angle + Angle.FromRadians(1e-9)),
+            EnginePower = tower.EnginePower,
+            HitchRating = tower.HitchRating,
+            HardSurfaceInReach = tower.HardSurfaceInReach,
         });
         return Math.Abs(here.Sustained.CentralNewtons - beside.Sustained.CentralNewtons) < 1 && Math.Abs(here.Imposable.Newtons - beside.Imposable.Newtons) < 1;
     });
@@ -90,6 +93,9 @@ public class CapabilityPropertyTests
         from hard in Gen.Elements(true, false)
         select new TowingMachine(Tractors.SixteenTonnes(front, rear, 1.0, driven), Soil.FromConeIndex(KPa(ci * 10), Frac(0.8)), M(-3.9), M(hitch / 10.0))
         {
-            Grade = Grade.FromPercent(percent), HitchRating = KN(rating), EnginePower = Power.FromKilowatts(power), HardSurfaceInReach = hard,
+            Grade = Grade.FromPercent(percent),
+            HitchRating = KN(rating),
+            EnginePower = Power.FromKilowatts(power),
+            HardSurfaceInReach = hard,
         }).ToArbitrary();
 }

@@ -23,7 +23,10 @@ public class TowingMachineTests
             [new NamedLoad("tractor", Mass.FromTonnes(MassOf157Kilonewtons), M(x), M(1.0))]);
         return new TowingMachine(machine, Soil.FromConeIndex(KPa(900), Frac(0.8)).WithWeakestReading(KPa(800)), M(-3.9), M(hitchHeight))
         {
-            EnginePower = Power.FromKilowatts(250), Efficiency = Frac(0.70), PullSpeed = Speed.FromKilometersPerHour(2), HitchRating = KN(150),
+            EnginePower = Power.FromKilowatts(250),
+            Efficiency = Frac(0.70),
+            PullSpeed = Speed.FromKilometersPerHour(2),
+            HitchRating = KN(150),
         };
     }
 
