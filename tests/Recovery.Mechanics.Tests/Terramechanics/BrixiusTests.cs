@@ -22,6 +22,45 @@ public class BrixiusTests
     }
 
     [Theory]
+    [CheckRows("terramechanics", "brixius-numeric")]
+    public void Wheel_numeric_matches(CheckRow row) => row.Matches(("Bn", BrixiusKernel.Numeric(row.Si("CI"), row.Si("b"), row.Si("d"), row.Si("dh"), row.Si("W"))));
+
+    [Theory]
+    [CheckRows("terramechanics", "brixius-force")]
+    public void Forces_match(CheckRow row)
+    {
+        var result = BrixiusModel.Bias.Evaluate(Wheel(row.Si("CI") / 1000, row.Si("W") / 1000, row.Si("b"), row.Si("d"), row.Si("dh")), Ratio.FromDecimalFractions(row.Si("s")));
+        row.Matches(("NT", result.NetTraction!.Value.Newtons), ("GT", result.GrossTraction!.Value.Newtons), ("MR", result.MotionResistance!.Value.Newtons));
+    }
+
+    [Theory]
+    [CheckRows("terramechanics", "brixius-bias")]
+    public void Bias_ratios_match(CheckRow row) => Ratios(row, BrixiusConstants.Bias);
+
+    [Theory]
+    [CheckRows("terramechanics", "brixius-radial")]
+    public void Radial_ratios_match(CheckRow row) => Ratios(row, BrixiusConstants.Radial);
+
+    [Theory]
+    [CheckRows("terramechanics", "brixius-mobility-limit")]
+    public void Mobility_limit_matches(CheckRow row)
+    {
+        // The numeric at which the greatest net traction over all slips of one driven wheel is zero.
+        var constants = row.Word("constants") == "radial" ? BrixiusConstants.Radial : BrixiusConstants.Bias;
+        double low = 3, high = 6;
+        for (var i = 0; i < 60; i++)
+        {
+            var middle = 0.5 * (low + high);
+            var sum = default(TractionSum);
+            sum.Add(middle, 1, driven: true, constants);
+            if (sum.At(sum.BestSlip(1, constants), constants) < 0) low = middle;
+            else high = middle;
+        }
+
+        row.Matches(("Bn", high));
+    }
+
+    [Theory]
     [InlineData(-0.001)]
     [InlineData(1.001)]
     public void Refuses_slip_outside_0_to_1_with_words(double slip)
@@ -89,6 +128,12 @@ public class BrixiusTests
         Assert.Equal("41.14", working.Steps[0].Value);
         Assert.Equal("NT", working.Steps[^1].Symbol);
         Assert.Equal("18.98 kN", working.Steps[^1].Value);
+    }
+
+    private static void Ratios(CheckRow row, BrixiusConstants constants)
+    {
+        double bn = row.Si("Bn"), s = row.Si("s"), gross = BrixiusKernel.GrossTractionRatio(bn, s, constants), resistance = BrixiusKernel.MotionResistanceRatio(bn, s, constants);
+        row.Matches(("GTR", gross), ("MRR", resistance), ("NTR", BrixiusKernel.NetTractionRatio(bn, s, constants)), ("TE", (gross - resistance) / gross * (1 - s)));
     }
 
     private static WheelOnSoil Wheel(double coneIndexKilopascals, double loadKilonewtons, double b = 0.65, double d = 1.90, double dh = 0.25) =>
