@@ -50,6 +50,7 @@ public static class StandardChecks
         var nose = c.Capability.NoseRatio(line);
         if (nose > NoseKernel.Caution)
             findings.Add(new Finding(nose >= 1 ? TractionFindings.NoseLift : TractionFindings.NoseLight, name, nose * c.Capability.Flat.NoseMoment / 1000, c.Capability.Flat.NoseMoment / 1000, "kN m"));
+        if (c.Capability.LimitedBy == PullLimit.Power) findings.Add(new Finding(TractionFindings.PowerLimited, name, c.Capability.TractionLimit.Newtons / 1000, sustained / 1000, "kN"));
         if (c.Plan.Tower.HitchRating is { } rating && c.Capability.ImposableNewtons > rating.Newtons)
             findings.Add(new Finding(TractionFindings.HitchRatingExceeded, name, c.Capability.ImposableNewtons / 1000, rating.Newtons / 1000, "kN"));
     }

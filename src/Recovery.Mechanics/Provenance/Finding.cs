@@ -54,6 +54,18 @@ public sealed record Finding
 
     private double AvailableOrNaN { get; }
 
+    /// <summary>Raises a finding of a host's own kind.</summary>
+    /// <param name="definition">What this kind of finding means.</param>
+    /// <param name="subject">The part or place it concerns.</param>
+    /// <param name="required">What is asked for, in <paramref name="unit"/>; null where there is no number.</param>
+    /// <param name="available">What there is, in <paramref name="unit"/>; null where there is no number.</param>
+    /// <param name="unit">Unit of both; empty for a pure number.</param>
+    /// <returns>The finding.</returns>
+    /// <exception cref="ArgumentNullException">The definition is null.</exception>
+    /// <exception cref="ArgumentException">The subject is empty.</exception>
+    public static Finding Raise(FindingDefinition definition, string subject, double? required = null, double? available = null, string unit = "") =>
+        new(Guard.NotNull(definition, nameof(definition)), Guard.Name(subject, nameof(subject)), required ?? double.NaN, available ?? double.NaN, Guard.NotNull(unit, nameof(unit)));
+
     /// <summary>Fills a template of the host's own language with the fields of this finding.</summary>
     /// <param name="template">Text with the fields <c>{subject}</c>, <c>{required}</c>, <c>{available}</c>, <c>{ratio}</c>.</param>
     /// <returns>The text with the fields put in; numbers to three digits, invariant culture.</returns>

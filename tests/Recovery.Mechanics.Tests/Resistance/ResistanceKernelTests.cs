@@ -148,7 +148,14 @@ public class ResistanceKernelTests
         var facing = row.Word("facing");
         var s = new DemandState
         {
-            Wall = row.Si("s_w"), Floor = row.Si("s_f"), Index = row.Si("CI_model"), Rho = row.Si("rho", 0), Locked = row.Word("locked") == "true", Uplift = row.Si("f"), Sealed = row.Si("f") > 0, Exit = Math.Atan(row.Si("slope")),
+            Wall = row.Si("s_w"),
+            Floor = row.Si("s_f"),
+            Index = row.Si("CI_model"),
+            Rho = row.Si("rho", 0),
+            Locked = row.Word("locked") == "true",
+            Uplift = row.Si("f"),
+            Sealed = row.Si("f") > 0,
+            Exit = Math.Atan(row.Si("slope")),
             Meets = facing == "all" ? 7 : facing == "axle3" ? 4 : 0,
         };
         DemandKernel.Compose(f, s, out var t);
@@ -166,13 +173,28 @@ public class ResistanceKernelTests
         var contact = d.Select(x => BuriedWheelKernel.ContactLength(x, z)).ToArray();
         return new DemandFlat
         {
-            Count = count, Width = b, Diameter = d, Sinkage = Enumerable.Repeat(z, n).ToArray(), Contact = contact,
-            Segment = d.Select(x => BuriedWheelKernel.SegmentArea(x, z)).ToArray(), Step = d.Select(x => BuriedWheelKernel.RigidStepRatio(x, z)).ToArray(),
+            Count = count,
+            Width = b,
+            Diameter = d,
+            Sinkage = Enumerable.Repeat(z, n).ToArray(),
+            Contact = contact,
+            Segment = d.Select(x => BuriedWheelKernel.SegmentArea(x, z)).ToArray(),
+            Step = d.Select(x => BuriedWheelKernel.RigidStepRatio(x, z)).ToArray(),
             NumericPerPascal = Enumerable.Range(0, n).Select(i => Recovery.Mechanics.Terramechanics.BrixiusKernel.Numeric(1, b[i], d[i], row.Si("dh", 0.2), loads[i] / count[i])).ToArray(),
-            Load = loads, UpliftShare = shares, Buried = Enumerable.Repeat(true, n).ToArray(), Driven = Enumerable.Repeat(true, n).ToArray(), Braked = Enumerable.Repeat(true, n).ToArray(),
-            Weight = row.Si("W"), Grade = Math.Atan(row.Si("grade", 0)), UnitWeight = row.Si("gamma"), AdhesionFactor = row.Si("alpha"), AnyBuried = true,
+            Load = loads,
+            UpliftShare = shares,
+            Buried = Enumerable.Repeat(true, n).ToArray(),
+            Driven = Enumerable.Repeat(true, n).ToArray(),
+            Braked = Enumerable.Repeat(true, n).ToArray(),
+            Weight = row.Si("W"),
+            Grade = Math.Atan(row.Si("grade", 0)),
+            UnitWeight = row.Si("gamma"),
+            AdhesionFactor = row.Si("alpha"),
+            AnyBuried = true,
             WheelArea = Enumerable.Range(0, n).Sum(i => count[i] * b[i] * contact[i]),
-            BellyLength = bellyLoad ? row.Si("L_belly") : 0, BellyWidth = bellyLoad ? row.Si("w_belly") : 0, BellyImmersion = bellyLoad ? row.Si("z_belly") : 0,
+            BellyLength = bellyLoad ? row.Si("L_belly") : 0,
+            BellyWidth = bellyLoad ? row.Si("w_belly") : 0,
+            BellyImmersion = bellyLoad ? row.Si("z_belly") : 0,
             Dug = row.Has("sealed") && row.Word("sealed") == "false" && row.Si("f") > 0,
         };
     }

@@ -1,0 +1,264 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using Recovery.Mechanics.Ground;
+using Recovery.Mechanics.Lines;
+using Recovery.Mechanics.Machines;
+using Recovery.Mechanics.Planning;
+using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Resistance;
+using Recovery.Mechanics.Rigging;
+using Recovery.Mechanics.Tests.Support;
+using Recovery.Mechanics.Traction;
+using UnitsNet;
+using Xunit;
+using static Recovery.Mechanics.Tests.Support.ReferenceMachines;
+
+namespace Recovery.Mechanics.Tests.Planning;
+
+/// <summary>Whole plans, each a story with its verdict; together they raise every kind of finding.</summary>
+public class PlanStoryTests
+{
+    /// <summary>Every finding id with the plan that raises it.</summary>
+    public static IReadOnlyDictionary<string, Func<RecoveryPlan>> Stories { get; } = new Dictionary<string, Func<RecoveryPlan>>(StringComparer.Ordinal)
+    {
+        ["mire.belly-drags"] = ReferencePlans.AsFound,
+        ["mire.belly-uplift"] = () => Stuck(s => s.Without("beet") with { Soil = Soil.FromConeIndex(KPa(900), Frac(1)), Belly = new Belly(M(1), M(0.5), M(0.05)) }, z: 0.9),
+        ["mire.floor-above-reading"] = () => Stuck(s => s with { Soil = Soil.FromConeIndex(KPa(60), Frac(0.5)) }),
+        ["mire.floor-not-known"] = () => Stuck(s => s with { Belly = new Belly(M(15), M(5), M(1.5)) }),
+        ["mire.methods-differ"] = () => ReferencePlans.AsFound().With(ReferenceMachines.StuckHarvester().Dug(Angle.FromDegrees(3)).Vented().DrivingItsWheels()),
+        ["mire.model-out-of-range"] = ReferencePlans.AsFound,
+        ["mire.index-capped"] = ReferencePlans.AsFound,
+        ["mire.suspension-undeclared"] = () => ReferencePlans.AsFound().With(ReferenceMachines.StuckHarvester(Suspension.Undeclared)),
+        ["pull.nose-lift"] = () => Tower(ReferencePlans.Tractor(30, 3.0)),
+        ["pull.nose-light"] = () => Tower(ReferencePlans.Tractor(18) with { HardSurfaceInReach = true, Machine = new Machine("light-nosed tractor", ReferencePlans.Tractor(18).Machine.Axles, [new NamedLoad("tractor", Mass.FromTonnes(18), M(-2.1), M(1.0))]) }),
+        ["pull.puller-may-bog"] = () => Tower(ReferencePlans.Tractor(18) with { Soil = Soil.FromConeIndex(KPa(90), Frac(0.6)) }),
+        ["pull.will-not-move-it"] = ReferencePlans.AsFound,
+        ["pull.undecided"] = () => Between(ReferencePlans.Gentle(), 0.92, 1.08),
+        ["pull.power-limited"] = () => Tower(ReferencePlans.Tractor(30) with { PullSpeed = Speed.FromKilometersPerHour(15) }),
+        ["pull.bands-overlap"] = () => Between(ReferencePlans.Gentle().With(ReferenceMachines.StuckHarvester().Without("beet").Dug(Angle.FromDegrees(9)).WithBellyFreed()), 1.15, 1.3),
+        ["pull.hitch-rating-exceeded"] = () => Tower(ReferencePlans.Tractor(30) with { HitchRating = KN(100) }),
+        ["line.run-up"] = () => ReferencePlans.Gentle().With(new PullProcedure { Slack = M(1), ApproachSpeed = Speed.FromKilometersPerHour(5) }),
+        ["line.procedure-undeclared"] = () => ReferencePlans.Gentle().With(PullProcedure.Undeclared),
+        ["line.fouls"] = () => ReferencePlans.AsFound(),
+        ["line.fouls-in-climb"] = () => ReferencePlans.Gentle().With(ReferencePlans.Site() with { UnderMachine = new UnderMachineLine(M(8.5), M(4.9), M(0.5), M(0.45), [new UndersidePart("rear axle", M(6.8), M(0.60))]) }),
+        ["line.path-not-checked"] = () => ReferencePlans.Gentle().With(ReferencePlans.Site() with { UnderMachine = null }),
+        ["line.metal-joiner"] = () => Parts(p => [p[0], new Shackle("joiner", Rating.WorkingLoadLimitTonnes(55, 5), Mass.FromKilograms(30)), .. p.Skip(1)]),
+        ["rig.rating-basis-unknown"] = () => ReferencePlans.Gentle().With(ReferencePlans.StrongRig().Replace("recovery strap", new Strap("recovery strap", Fibre.Nylon, Rating.Unknown(KN(600)), M(12)))),
+        ["rig.breaking-strength-unknown"] = () => ReferencePlans.Gentle().With(ReferencePlans.StrongRig().Replace("axle strap", new Strap("axle strap", Fibre.Polyester, Rating.WorkingLoadLimitTonnes(40), M(2)) { Choked = true })),
+        ["rig.damage"] = () => ReferencePlans.Gentle().With(ReferencePlans.StrongRig().Replace("axle strap", Strap("axle strap") with { Condition = StrapCondition.Cut })),
+        ["rig.strap-on-strap"] = () => Parts(p => [new Strap("extension", Fibre.Nylon, Rating.BreakingStrengthTonnes(300), M(5)), .. p]),
+        ["rig.attachment-unidentified"] = () => Casualty(new AttachmentPoint("something under there", AttachmentKind.Unidentified, false)),
+        ["rig.attachment-forbidden"] = () => Casualty(new AttachmentPoint("tow ball", AttachmentKind.TowBall, true)),
+        ["rig.attachment-unapproved"] = () => Casualty(new AttachmentPoint("front axle", AttachmentKind.FrontAxle, false)),
+        ["rig.attachment-no-number"] = () => Casualty(new AttachmentPoint("front axle", AttachmentKind.FrontAxle, true)),
+        ["rig.attachment-working-load"] = () => Casualty(new AttachmentPoint("front axle", AttachmentKind.FrontAxle, true) { WorkingLoad = KN(50) }),
+        ["rig.attachment-yield"] = () => Casualty(new AttachmentPoint("front axle", AttachmentKind.FrontAxle, true) { Yield = KN(50) }),
+        ["rig.below-floor"] = () => ReferencePlans.AsFound().With(ReferenceRigs.Worked(chokeKnown: false)),
+        ["rig.rated-exceeded"] = ReferencePlans.AsFound,
+        ["rig.partial-factors"] = ReferencePlans.AsFound,
+        ["rig.shackle-rated"] = () => Shackle(new Shackle("shackle", Rating.WorkingLoadLimitTonnes(8), Mass.FromKilograms(5), KN(3000), KN(1100))),
+        ["rig.shackle-peak"] = () => Shackle(new Shackle("shackle", Rating.WorkingLoadLimitTonnes(55), Mass.FromKilograms(5), KN(3000), KN(60))),
+        ["rig.shackle-off-axis"] = () => Shackle(new Shackle("shackle", Rating.WorkingLoadLimitTonnes(55), Mass.FromKilograms(30), KN(3000), KN(1100)) { OffAxis = Angle.FromDegrees(100) }),
+        ["rig.screw-pin"] = () => Shackle(new Shackle("shackle", Rating.WorkingLoadLimitTonnes(55), Mass.FromKilograms(30), KN(3000), KN(1100)) { Pin = ShacklePin.Screw }),
+        ["rig.bight-no-evidence"] = ReferencePlans.AsFound,
+        ["rig.bight-below"] = () => ReferencePlans.Gentle().With(ReferencePlans.StrongRig().Replace("bridle", Bridle.FreeRunning(new Strap("bridle", Fibre.Polyester, Rating.BreakingStrengthTonnes(35), M(20)), M(1.9)))),
+        ["rig.careless-low"] = ReferencePlans.AsFound,
+        ["rig.careless-holds"] = ReferencePlans.Gentle,
+        ["rig.second-pull-low"] = ReferencePlans.AsFound,
+        ["rig.within-ten-percent"] = NearFullFactors,
+        ["rig.bridle-wide"] = () => Wide(2.2),
+        ["rig.bridle-too-wide"] = () => Wide(1.95),
+        ["rig.bridle-no-redundancy"] = ReferencePlans.Gentle,
+        ["people.in-line"] = () => ReferencePlans.Gentle().With(ReferencePlans.Site() with { PeopleInLine = true }),
+        ["people.not-declared"] = () => ReferencePlans.Gentle().With(ReferencePlans.Site() with { PeopleInLine = null }),
+        ["people.cab-on-line"] = ReferencePlans.Gentle,
+        ["plan.from-memory"] = ReferencePlans.Gentle,
+        ["plan.check-left-out"] = () => ReferencePlans.Gentle().WithoutCheck("people"),
+        ["plan.contradiction"] = () => ReferencePlans.Gentle().With(PullProcedure.DrawnTautInGear(Speed.FromKilometersPerHour(1)) with { ApproachSpeed = Speed.FromKilometersPerHour(4) }),
+    };
+
+    public static TheoryData<string> Ids => [.. FindingCatalogue.All.Where(d => Stories.ContainsKey(d.Id)).Select(d => d.Id)];
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void The_story_raises_its_finding_and_the_verdict_follows(string id)
+    {
+        var assessment = Stories[id]().Assess();
+        var finding = assessment.Findings.FirstOrDefault(f => f.Id == id);
+        Assert.True(finding is not null, id + " was not raised; raised: " + string.Join(", ", assessment.Findings.Select(f => f.Id).Distinct()));
+        Assert.Equal(FindingCatalogue.All.Single(d => d.Id == id).Severity, finding.Severity);
+        Assert.DoesNotContain("{", finding.Message + finding.Remedy, StringComparison.Ordinal);
+        Assert.DoesNotContain("unknown", finding.Message.Replace("rating-basis-unknown", string.Empty, StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Equal(assessment.Findings.Max(f => f.Severity) switch { Severity.Stop => Verdict.Stop, Severity.Caution => Verdict.NeedsCompetentReview, _ => Verdict.NoObjectionFound }, assessment.Verdict);
+        Assert.Equal(assessment.Findings.OrderByDescending(f => f.Severity).Select(f => f.Severity), assessment.Findings.Select(f => f.Severity));
+    }
+
+    [Fact]
+    public void Every_kind_of_finding_that_a_plan_can_raise_has_a_story() => Assert.Empty(FindingCatalogue.All.Select(d => d.Id).Except(Stories.Keys, StringComparer.Ordinal));
+
+    [Fact]
+    public void A_lightened_machine_a_strong_tractor_and_strong_gear_meet_no_objection()
+    {
+        var assessment = ReferencePlans.Gentle().Assess();
+        Assert.True(assessment.Verdict == Verdict.NoObjectionFound, string.Join("\n", assessment.Findings.Where(f => f.Severity > Severity.Note)));
+        Assert.Contains("That does not say that nothing can go wrong", assessment.ToReport().ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Equal(4, assessment.Stages.Count);
+        Assert.True(assessment.Stages.Zip(assessment.Stages.Skip(1), (a, b) => a.LineLoad < b.LineLoad && a.LeastStretch < a.GreatestStretch).All(x => x));
+    }
+
+    [Fact]
+    public void The_typical_farm_rig_comes_out_as_review_once_the_demand_is_down()
+    {
+        // The worked rig with its attachments named, on a demand that its tractor moves: cautions with reasons, no unexplained stop.
+        var plan = ReferencePlans.Gentle().With(ReferenceRigs.Worked()).With(ReferencePlans.Tractor(16)).With(PullProcedure.DrawnTautInGear(Speed.FromKilometersPerHour(1)));
+        var stops = plan.Assess().Findings.Where(f => f.Severity == Severity.Stop && f.Id.StartsWith("rig.", StringComparison.Ordinal)).ToList();
+        Assert.Empty(stops);
+    }
+
+    [Theory]
+    [InlineData(40)]
+    [InlineData(72)]
+    [InlineData(100)]
+    public void The_report_keeps_its_width_and_promises_nothing(int columns)
+    {
+        foreach (var plan in new[] { ReferencePlans.AsFound(), ReferencePlans.Gentle(), Stories["rig.rating-basis-unknown"]() })
+        {
+            var report = plan.Assess().ToReport(columns);
+            Assert.All(report.Split('\n'), line => Assert.True(line.Length <= Math.Max(columns, 62), line));
+            Assert.DoesNotMatch(@"(?i)\bsafe\b", report);
+            Assert.DoesNotContain("NaN", report, StringComparison.Ordinal);
+            Assert.DoesNotContain("Infinity", report, StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [InlineData("de-DE")]
+    [InlineData("ar-SA")]
+    [InlineData("tr-TR")]
+    public void Culture_changes_nothing(string culture)
+    {
+        var before = CultureInfo.CurrentCulture;
+        var expected = All();
+        try
+        {
+            CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo(culture);
+            Assert.Equal(expected, All());
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+
+        static string All()
+        {
+            var a = ReferencePlans.AsFound().Assess();
+            return a.ToReport() + a.Demand.Explain() + a.Capability.Explain() + a.Loads!.Explain() + a + a.Demand + a.Capability + a.Loads + a.Rig + a.Plan + string.Join(",", a.Demand.Terms) + string.Join(",", a.Measures) + string.Join(",", a.Findings) + string.Join(",", a.Rig!.Failures) + a.Fingerprint;
+        }
+    }
+
+    [Fact]
+    public void Equal_plans_have_equal_fingerprints_and_a_small_change_shows()
+    {
+        var print = ReferencePlans.AsFound().Assess().Fingerprint;
+        Assert.Equal(print, ReferencePlans.AsFound().Assess().Fingerprint);
+        Assert.NotEqual(print, ReferencePlans.AsFound().With(ReferenceMachines.StuckHarvester() with { Soil = Soil.FromConeIndex(KPa(350.0001), Frac(0.7)) }).Assess().Fingerprint);
+        Assert.NotEqual(print, ReferencePlans.AsFound().With(ReferenceRigs.Worked(60.0001)).Assess().Fingerprint);
+    }
+
+    [Fact]
+    public void Measures_are_ranked_and_the_best_set_is_the_best_of_all_sets()
+    {
+        var plan = ReferencePlans.AsFound();
+        var worths = plan.Assess().Measures;
+        Assert.Equal(worths.OrderByDescending(w => w.Central.Newtons).Select(w => w.Measure.Key), worths.Select(w => w.Measure.Key));
+        Assert.Contains(worths, w => w.Measure.Key == "unload:beet" && Math.Abs(w.Central.Kilonewtons - 61.4) < 0.0501 && Math.Abs(w.Low.Kilonewtons - 54.8) < 0.0501 && Math.Abs(w.High.Kilonewtons - 21.0) < 0.0501);
+        Assert.Contains(worths, w => w.Measure.Key == "drive" && Math.Abs(w.Central.Kilonewtons - 85.8) < 0.0501);
+        var best = MeasureList.BestSet(plan, 3);
+        double Of(IEnumerable<Measure> set) => PullDemand.Estimate(set.Aggregate(plan, (p, m) => m.ApplyTo(p)).Stuck).Total.CentralNewtons;
+        var measures = MeasureList.For(plan);
+        var least = double.PositiveInfinity;
+        for (var mask = 0; mask < 1 << measures.Count; mask++)
+        {
+            if (System.Numerics.BitOperations.PopCount((uint)mask) <= 3) least = Math.Min(least, Of(measures.Where((_, i) => (mask & (1 << i)) != 0)));
+        }
+
+        Assert.Equal(least, Of(best), 1.0);
+    }
+
+    [Fact]
+    public void A_host_adds_its_own_check()
+    {
+        var plan = ReferencePlans.Gentle().WithCheck(new NightCheck());
+        Assert.Equal("host.night", plan.Assess().Findings[0].Id);
+        Assert.Equal(Verdict.Stop, plan.Assess().Verdict);
+    }
+
+    [Fact]
+    public void Bad_plans_are_refused_with_words()
+    {
+        var plan = ReferencePlans.AsFound();
+        Assert.Throws<ArgumentNullException>(() => new StuckMachine(plan.Stuck.Machine, null!, [M(0), M(0), M(0)], PullDirection.Rearwards));
+        Assert.Throws<ArgumentNullException>(() => new RecoveryPlan(plan.Stuck, plan.Tower, plan.Rig, null!, plan.Procedure, plan.Site));
+        Assert.Contains("has 3 axles and 1 values", Assert.Throws<ArgumentException>(() => new StuckMachine(plan.Stuck.Machine, plan.Stuck.Soil, [M(0.5)], PullDirection.Rearwards)).Message, StringComparison.Ordinal);
+        Assert.Contains("path from drawbar to front axle", Assert.Throws<ArgumentException>(() => new Rig(plan.Rig.Drawbar, [plan.Rig.Parts[2]], plan.Rig.Casualty)).Message, StringComparison.Ordinal);
+        Assert.Contains("no check named 'nothing'", Assert.Throws<ArgumentException>(() => plan.WithoutCheck("nothing")).Message, StringComparison.Ordinal);
+        Assert.Contains("from 40 to 200", Assert.Throws<ArgumentOutOfRangeException>(() => plan.Assess().ToReport(20)).Message, StringComparison.Ordinal);
+    }
+
+    private static RecoveryPlan Stuck(Func<StuckMachine, StuckMachine> edit, double z = 0.5)
+    {
+        var s = ReferenceMachines.StuckHarvester();
+        var deep = new StuckMachine(s.Machine, s.Soil, [M(z), M(z), M(z)], PullDirection.Rearwards) { Grade = s.Grade, Belly = s.Belly };
+        return ReferencePlans.AsFound().With(edit(deep));
+    }
+
+    private static RecoveryPlan Tower(TowingMachine tower, RecoveryPlan? plan = null) => (plan ?? ReferencePlans.Gentle()).With(tower);
+
+    private static RecoveryPlan Between(RecoveryPlan plan, double from, double to)
+    {
+        // The lightest tractor whose sustained pull over the central demand lies between two ratios.
+        for (var tonnes = 3.0; tonnes < 90; tonnes += 0.5)
+        {
+            var candidate = plan.With(ReferencePlans.Tractor(tonnes));
+            var assessment = candidate.Assess();
+            var ratio = assessment.Capability.Sustained.CentralNewtons / assessment.Demand.Total.CentralNewtons;
+            if (ratio > from && ratio < to) return candidate;
+        }
+
+        throw new InvalidOperationException("no tractor lies in between");
+    }
+
+    private static RecoveryPlan NearFullFactors()
+    {
+        // An axle strap that passes the full factors by a twentieth.
+        var plan = ReferencePlans.Gentle();
+        var needed = plan.Assess().Rig!.BreakingStrengthForFullFactors("axle strap")!.Value;
+        return plan.With(plan.Rig.Replace("axle strap", new Strap("axle strap", Fibre.Polyester, Rating.BreakingStrength(needed * 1.05), M(2)) { Choked = true, AngleOfChoke = Angle.FromDegrees(130) }));
+    }
+
+    private static Strap Strap(string name) => (Strap)ReferencePlans.StrongRig().Parts.Single(p => p.Name == name);
+
+    private static RecoveryPlan Parts(Func<IReadOnlyList<RigPart>, IEnumerable<RigPart>> edit)
+    {
+        var rig = ReferencePlans.StrongRig();
+        List<RigPart> parts = [.. edit(rig.Parts)];
+        return ReferencePlans.Gentle().With(new Rig(rig.Drawbar, parts, rig.Casualty));
+    }
+
+    private static RecoveryPlan Casualty(AttachmentPoint point) => ReferencePlans.Gentle().With(new Rig(ReferencePlans.StrongRig().Drawbar, ReferencePlans.StrongRig().Parts, point));
+
+    private static RecoveryPlan Shackle(Shackle shackle) => ReferencePlans.Gentle().With(ReferencePlans.StrongRig().Replace("shackle", shackle));
+
+    private static RecoveryPlan Wide(double length) => ReferencePlans.Gentle().With(ReferencePlans.StrongRig().Replace("bridle", Bridle.FreeRunning(new Strap("bridle", Fibre.Polyester, Rating.BreakingStrengthTonnes(300), M(length)), M(1.9))));
+
+    private sealed class NightCheck : IPlanCheck
+    {
+        private static readonly FindingDefinition Night = new("host.night", Severity.Stop, "It is dark at the {subject}.", "Wait for daylight.", new Source("host", "The host's own rule", Standing.UserSupplied));
+
+        public string Name => "night";
+
+        public void Inspect(PlanContext context, IList<Finding> findings) => findings.Add(Finding.Raise(Night, context.Plan.Stuck.Machine.Name));
+    }
+}
