@@ -1,6 +1,7 @@
 using BenchmarkDotNet.Attributes;
 using Recovery.Mechanics.Planning;
 using Recovery.Mechanics.Resistance;
+using Recovery.Mechanics.Scenarios;
 
 namespace Recovery.Mechanics.Benchmarks;
 
@@ -9,7 +10,7 @@ namespace Recovery.Mechanics.Benchmarks;
 [ShortRunJob]
 public class AssessBenchmarks
 {
-    private readonly RecoveryPlan _plan = DemoPlan.Create();
+    private readonly RecoveryPlan _plan = PolderHarvester.Create();
 
     [Benchmark(Baseline = true)]
     public Assessment Assess() => _plan.Assess();

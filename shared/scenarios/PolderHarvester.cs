@@ -7,10 +7,10 @@ using Recovery.Mechanics.Rigging;
 using Recovery.Mechanics.Traction;
 using UnitsNet;
 
-namespace Recovery.Mechanics.Benchmarks;
+namespace Recovery.Mechanics.Scenarios;
 
-/// <summary>A typical plan: three-axle harvester in its hole, tractor, bridle rig. Invented numbers.</summary>
-internal static class DemoPlan
+/// <summary>The demo scenario, invented throughout: a tanker-type beet harvester down on a drained clay polder, a neighbour's tractor, a bridle rig. Compiled into benchmarks and tests; <c>docs/examples/first-recovery.cs</c> builds the same plan.</summary>
+internal static class PolderHarvester
 {
     public static RecoveryPlan Create()
     {
@@ -20,7 +20,7 @@ internal static class DemoPlan
         var harvester = new Machine(
             "harvester",
             [new Axle("front axle", M(0), 2, front, true, M(2.6)), new Axle("middle axle", M(-4.9), 2, rear, true, M(2.4)), new Axle("rear axle", M(-6.8), 2, rear, true, M(2.4))],
-            [new NamedLoad("body", Mass.FromTonnes(27), M(-2.75), M(1.7)), new NamedLoad("front", Mass.FromTonnes(3), M(2.2), M(0.8), LoadKind.Detachable), new NamedLoad("beet", Mass.FromTonnes(22), M(-3.9), M(2.6), LoadKind.Payload)],
+            [new NamedLoad("body", Mass.FromTonnes(27), M(-2.75), M(1.7)), new NamedLoad("lifter front", Mass.FromTonnes(3), M(2.2), M(0.8), LoadKind.Detachable), new NamedLoad("beet", Mass.FromTonnes(22), M(-3.9), M(2.6), LoadKind.Payload)],
             Suspension.Equalised);
         var stuck = new StuckMachine(harvester, Soil.FromConeIndex(Pressure.FromKilopascals(350), Ratio.FromDecimalFractions(0.7)), [M(0.50), M(0.50), M(0.50)], PullDirection.Rearwards)
         {
@@ -31,12 +31,14 @@ internal static class DemoPlan
             new Machine(
                 "tractor",
                 [new Axle("front axle", M(0), 2, new Tyre(M(0.60), M(1.60), M(0.42), Pressure.FromKilopascals(120)), true, M(2.0)), new Axle("rear axle", M(-3.05), 2, new Tyre(M(0.71), M(2.05), M(0.55), Pressure.FromKilopascals(110)), true, M(2.0))],
-                [new NamedLoad("tractor", Mass.FromTonnes(18), M(-1.77), M(1.05))]),
-            Soil.FromConeIndexOnly(Pressure.FromKilopascals(1000)),
+                [new NamedLoad("tractor and ballast", Mass.FromTonnes(18), M(-1.77), M(1.05))]),
+            Soil.FromConeIndexOnly(Pressure.FromKilopascals(1000)).WithWeakestReading(Pressure.FromKilopascals(850)),
             M(-4.05),
             M(0.5))
         {
+            FirmestConeIndex = Pressure.FromKilopascals(1200),
             EnginePower = Power.FromKilowatts(250),
+            PullSpeed = Speed.FromKilometersPerHour(2),
         };
         var rig = new Rig(
             new AttachmentPoint("drawbar", AttachmentKind.Drawbar, true),
@@ -50,7 +52,7 @@ internal static class DemoPlan
         var site = new RecoverySite
         {
             PeopleInLine = false,
-            UnderMachine = new UnderMachineLine(M(8.5), M(4.9), M(0.5), M(0.45), [new UndersidePart("rear axle", M(6.8), M(0.65))]) { BellyEndBehindAxle = M(4.2) },
+            UnderMachine = new UnderMachineLine(M(8.5), M(4.9), M(0.5), M(0.45), [new UndersidePart("rear axle", M(6.8), M(0.65)), new UndersidePart("discharge chute", M(8.5), M(0.9))]) { BellyEndBehindAxle = M(4.2) },
         };
         return new RecoveryPlan(stuck, tractor, rig, DesignFactorPolicy.SlowPull, PullProcedure.DrawnTautInGear(Speed.FromKilometersPerHour(1.5)), site);
     }
