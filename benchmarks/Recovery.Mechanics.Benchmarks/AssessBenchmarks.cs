@@ -1,7 +1,10 @@
 using BenchmarkDotNet.Attributes;
+using Recovery.Mechanics.Ground;
 using Recovery.Mechanics.Planning;
 using Recovery.Mechanics.Resistance;
+using Recovery.Mechanics.Rigging;
 using Recovery.Mechanics.Scenarios;
+using UnitsNet;
 
 namespace Recovery.Mechanics.Benchmarks;
 
@@ -10,6 +13,13 @@ namespace Recovery.Mechanics.Benchmarks;
 [ShortRunJob]
 public class AssessBenchmarks
 {
+    private static readonly Measure[] Twelve =
+    [
+        RecoveryMeasures.Unload("beet"), RecoveryMeasures.Detach("lifter front"), RecoveryMeasures.Deflate(), RecoveryMeasures.Dig(Angle.FromDegrees(9)), RecoveryMeasures.Vent(), RecoveryMeasures.FreeBelly(), RecoveryMeasures.DriveOwnWheels(),
+        RecoveryMeasures.MoveTower(Soil.FromConeIndex(Pressure.FromKilopascals(1500), Ratio.FromDecimalFractions(0.9))), RecoveryMeasures.Ballast(Mass.FromTonnes(2), Length.FromMeters(0.8), Length.FromMeters(0.9)), RecoveryMeasures.LongerLine("recovery strap", Length.FromMeters(18)),
+        RecoveryMeasures.SlowerGear(Speed.FromKilometersPerHour(1)), RecoveryMeasures.ReplacePart("axle strap", new Strap("axle strap", Fibre.Polyester, Rating.BreakingStrengthTonnes(80), Length.FromMeters(1.6)) { Choked = true, AngleOfChoke = Angle.FromDegrees(125) }),
+    ];
+
     private readonly RecoveryPlan _plan = PolderHarvester.Create();
 
     [Benchmark(Baseline = true)]
@@ -23,6 +33,9 @@ public class AssessBenchmarks
 
     [Benchmark]
     public string Report() => _plan.Assess().ToReport();
+
+    [Benchmark]
+    public int SearchTwelveMeasures() => MeasureSearch.Run(_plan, Twelve).SetsTried;
 
     [Benchmark]
     public int BestThreeMeasures() => MeasureList.BestSet(_plan, 3).Count;

@@ -1,18 +1,25 @@
 using System;
+using Recovery.Mechanics.Provenance;
 
 namespace Recovery.Mechanics.Planning;
 
 /// <summary>One thing that can be done to a plan before the pull: a named edit that gives a new plan.</summary>
-/// <remarks>Immutable. Worths of measures do not add: every set is worked whole.</remarks>
+/// <remarks>Immutable. Measures are made by <see cref="RecoveryMeasures"/> and listed for a plan by <see cref="MeasureList"/>. Worths of measures do not add: every set is worked whole.</remarks>
 public sealed class Measure
 {
     private readonly Func<RecoveryPlan, RecoveryPlan> _edit;
 
     internal Measure(string key, string title, string caution, Func<RecoveryPlan, RecoveryPlan> edit)
+        : this(key, title, caution, edit, null)
+    {
+    }
+
+    private Measure(string key, string title, string caution, Func<RecoveryPlan, RecoveryPlan> edit, Effort? effort)
     {
         Key = key;
         Title = title;
         Caution = caution;
+        Effort = effort;
         _edit = edit;
     }
 
@@ -25,10 +32,21 @@ public sealed class Measure
     /// <summary>Gets what to mind while doing it; empty where there is nothing of its own.</summary>
     public string Caution { get; }
 
+    /// <summary>Gets what it costs the people on the spot; null where the caller has not said.</summary>
+    public Effort? Effort { get; }
+
+    /// <summary>Gives the same measure with an effort.</summary>
+    /// <param name="effort">What it costs.</param>
+    /// <returns>The measure.</returns>
+    /// <exception cref="ArgumentNullException">The effort is null.</exception>
+    public Measure WithEffort(Effort effort) => new(Key, Title, Caution, _edit, Guard.NotNull(effort, nameof(effort)));
+
     /// <summary>Gives the plan after the measure.</summary>
     /// <param name="plan">The plan before.</param>
     /// <returns>The plan after.</returns>
-    public RecoveryPlan ApplyTo(RecoveryPlan plan) => _edit(Provenance.Guard.NotNull(plan, nameof(plan)));
+    /// <exception cref="ArgumentNullException">The plan is null.</exception>
+    /// <exception cref="ArgumentException">The measure does not fit the plan, for example a load that it does not carry.</exception>
+    public RecoveryPlan ApplyTo(RecoveryPlan plan) => _edit(Guard.NotNull(plan, nameof(plan)));
 
     /// <summary>Gives the title.</summary>
     /// <returns>The title.</returns>

@@ -24,21 +24,15 @@ public static class MeasureList
         var measures = new List<Measure>();
         foreach (var load in stuck.Machine.Loads)
         {
-            var name = load.Name;
-            if (load.Kind == LoadKind.Payload) measures.Add(new Measure("unload:" + name, "unload the " + name, "an unloading conveyor that must leave its cradle is restrained so that it cannot swing", p => p.With(p.Stuck.Without(name))));
-            if (load.Kind == LoadKind.Detachable) measures.Add(new Measure("detach:" + name, "take off the " + name, "it acts with a lever ahead of the front axle and can load the rear axles when it is gone", p => p.With(p.Stuck.Without(name))));
+            if (load.Kind == LoadKind.Payload) measures.Add(RecoveryMeasures.Unload(load.Name));
+            if (load.Kind == LoadKind.Detachable) measures.Add(RecoveryMeasures.Detach(load.Name));
         }
 
-        if (stuck.Machine.Axles.Any(a => a.Tyre.LowestInflation is { } lowest && lowest.Pascals < a.Tyre.Inflation.Pascals))
-            measures.Add(new Measure("deflate", "let the tyres down to the lowest pressure their maker lists", "restore it before the road", p => p.With(p.Stuck.Deflated())));
-        if (stuck.AnyWheelBuried && stuck.DugSlope is null)
-            measures.Add(new Measure("dig", "dig the ground away on the pull side of the wheels to a ramp of 1:6", "nobody under the machine; drains and cables first", p => p.With(p.Stuck.Dug(Ramp))));
-        if (stuck.AnyWheelBuried && stuck.Seal != Seal.Vented)
-            measures.Add(new Measure("vent", "let air or water in behind the wheels and under the belly", string.Empty, p => p.With(p.Stuck.Vented())));
-        if (stuck.Belly is not null)
-            measures.Add(new Measure("free-belly", "dig the belly free", "nobody under the machine; its load goes onto the wheels", p => p.With(p.Stuck.WithBellyFreed())));
-        if (stuck.Wheels != WheelMotion.Turning && stuck.Machine.Axles.Any(a => a.Driven))
-            measures.Add(new Measure("drive", "let the machine drive its own wheels gently with the pull", "an operator sits on the line of pull then, in contact with the puller", p => p.With(p.Stuck.DrivingItsWheels())));
+        if (stuck.Machine.Axles.Any(a => a.Tyre.LowestInflation is { } lowest && lowest.Pascals < a.Tyre.Inflation.Pascals)) measures.Add(RecoveryMeasures.Deflate());
+        if (stuck.AnyWheelBuried && stuck.DugSlope is null) measures.Add(RecoveryMeasures.Dig(Ramp));
+        if (stuck.AnyWheelBuried && stuck.Seal != Seal.Vented) measures.Add(RecoveryMeasures.Vent());
+        if (stuck.Belly is not null) measures.Add(RecoveryMeasures.FreeBelly());
+        if (stuck.Wheels != WheelMotion.Turning && stuck.Machine.Axles.Any(a => a.Driven)) measures.Add(RecoveryMeasures.DriveOwnWheels());
         return measures.AsReadOnly();
     }
 

@@ -1,0 +1,201 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using System.Threading;
+using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Resistance;
+
+namespace Recovery.Mechanics.Planning;
+
+/// <summary>Looks for the smallest or cheapest set of measures that lifts the verdict. Every set is worked whole.</summary>
+/// <remarks>
+/// <para>Up to twelve measures every set is tried (4,096 at the most). Beyond that it is greedy: the measure that helps most is added until nothing helps; what it finds is a bound, not the best, and <see cref="IsExhaustive"/> says so.</para>
+/// <para>One set is better than another by the milder verdict, then fewer stops, then fewer measures (or less effort where every measure has one and effort is asked for), then fewer cautions, then the greater margin of sustained pull over demand.</para>
+/// </remarks>
+public sealed class MeasureSearch
+{
+    /// <summary>Most measures of which every set is tried.</summary>
+    public const int MostExhaustive = 12;
+
+    private MeasureSearch(RecoveryPlan plan, MeasureSet nothing, MeasureSet best, IReadOnlyList<MeasureSet> pareto, bool exhaustive, int tried)
+    {
+        Plan = plan;
+        Nothing = nothing;
+        Best = best;
+        Pareto = pareto;
+        IsExhaustive = exhaustive;
+        SetsTried = tried;
+    }
+
+    /// <summary>Gets the plan before.</summary>
+    public RecoveryPlan Plan { get; }
+
+    /// <summary>Gets the plan as it is, with no measure.</summary>
+    public MeasureSet Nothing { get; }
+
+    /// <summary>Gets the best set.</summary>
+    public MeasureSet Best { get; }
+
+    /// <summary>Gets the sets of which none is beaten by another in both effort (or number of measures) and margin, least effort first.</summary>
+    public IReadOnlyList<MeasureSet> Pareto { get; }
+
+    /// <summary>Gets whether every set was tried.</summary>
+    public bool IsExhaustive { get; }
+
+    /// <summary>Gets how many sets were tried.</summary>
+    public int SetsTried { get; }
+
+    /// <summary>Searches.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="measures">The measures to choose from, 0 to 40; keys unique.</param>
+    /// <param name="byEffort">True: least effort before fewest measures, which needs an effort with every measure.</param>
+    /// <param name="cancellation">Ends the search.</param>
+    /// <returns>The result.</returns>
+    /// <exception cref="ArgumentNullException">Plan or measures are null.</exception>
+    /// <exception cref="ArgumentException">A key is given twice, or effort is asked for and a measure has none.</exception>
+    /// <exception cref="OperationCanceledException">The search was cancelled.</exception>
+    public static MeasureSearch Run(RecoveryPlan plan, IEnumerable<Measure> measures, bool byEffort, CancellationToken cancellation)
+    {
+        Guard.NotNull(plan, nameof(plan));
+        var offered = Guard.NotNull(measures, nameof(measures)).ToList();
+        Guard.Count(offered.Count, 0, 40, nameof(measures));
+        if (offered.Select(m => m.Key).Distinct(StringComparer.Ordinal).Count() != offered.Count) throw new ArgumentException("measures must have unique keys.", nameof(measures));
+        if (byEffort && offered.Find(m => m.Effort is null) is { } without) throw new ArgumentException("A search by effort needs one with every measure; '" + without.Title + "' has none.", nameof(measures));
+        var state = new Walk(offered, byEffort, cancellation);
+        var nothing = state.Try(plan, []);
+        var exhaustive = offered.Count <= MostExhaustive;
+        if (exhaustive) state.All(plan, [], 0);
+        else state.Greedy(plan);
+        return new MeasureSearch(plan, nothing, state.Best!, state.Front(), exhaustive, state.Tried);
+    }
+
+    /// <summary>Searches for the set with the fewest measures.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="measures">The measures to choose from, 0 to 40; keys unique.</param>
+    /// <returns>The result.</returns>
+    /// <exception cref="ArgumentNullException">Plan or measures are null.</exception>
+    /// <exception cref="ArgumentException">A key is given twice.</exception>
+    public static MeasureSearch Run(RecoveryPlan plan, IEnumerable<Measure> measures) => Run(plan, measures, byEffort: false, CancellationToken.None);
+
+    /// <summary>Gives the pairs of the best set whose worth together differs from the sum of their worths by more than a share of it: two that each do next to nothing may do much together.</summary>
+    /// <param name="share">Share of the larger of the two that counts as different, 0.01 to 1.</param>
+    /// <returns>The interactions, the strongest first.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The share is outside its range.</exception>
+    public IReadOnlyList<MeasureInteraction> Interactions(double share = 0.1)
+    {
+        Guard.Range(share, 0.01, 1, string.Empty, nameof(share));
+        var found = new List<MeasureInteraction>();
+        var before = Demand(Plan);
+        for (var i = 0; i < Best.Measures.Count; i++)
+        {
+            for (var k = i + 1; k < Best.Measures.Count; k++)
+            {
+                Measure first = Best.Measures[i], second = Best.Measures[k];
+                var after = first.ApplyTo(Plan);
+                double alone = before - Demand(after), other = before - Demand(second.ApplyTo(Plan)), together = before - Demand(second.ApplyTo(after));
+                if (Math.Abs(together - alone - other) > share * Math.Max(Math.Abs(together), Math.Abs(alone) + Math.Abs(other)) && Math.Abs(together - alone - other) > 100) found.Add(new MeasureInteraction(first, second, alone, other, together));
+            }
+        }
+
+        return found.OrderByDescending(x => Math.Abs(x.Extra.Newtons)).ToList().AsReadOnly();
+    }
+
+    /// <summary>Gives the best set in one line, invariant culture.</summary>
+    /// <returns>The set and how it was found.</returns>
+    public override string ToString() => Best + (IsExhaustive ? " (all sets tried)" : " (greedy: a bound, not the best)");
+
+    internal static double Margin(Assessment a) => a.Capability.CentralNewtons / a.Demand.CentralNewtons;
+
+    internal static double? Gear(Assessment a) => a.Rig?.Weakest is { Reserve: { } reserve } weakest ? reserve / weakest.Floor : null;
+
+    private static double Demand(RecoveryPlan plan) => plan.Compiled.CentralDemand(plan.Stuck);
+
+    private sealed class Walk(List<Measure> offered, bool byEffort, CancellationToken cancellation)
+    {
+        private readonly List<MeasureSet> _front = [];
+
+        public MeasureSet? Best { get; private set; }
+
+        public int Tried { get; private set; }
+
+        public MeasureSet Try(RecoveryPlan plan, Measure[] chosen)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            Tried++;
+            var assessment = plan.Assess();
+            int stops = 0, cautions = 0;
+            foreach (var finding in assessment.Findings)
+            {
+                if (finding.Severity == Severity.Stop) stops++;
+                else if (finding.Severity == Severity.Caution) cautions++;
+            }
+
+            double? minutes = 0;
+            foreach (var measure in chosen) minutes += measure.Effort?.PersonMinutes;
+            var set = new MeasureSet(chosen, assessment.Verdict, stops, cautions, Margin(assessment), minutes);
+            if (Best is null || Compare(set, Best) < 0) Best = set;
+            Keep(set);
+            return set;
+        }
+
+        public void All(RecoveryPlan plan, Measure[] chosen, int from)
+        {
+            for (var i = from; i < offered.Count; i++)
+            {
+                var edited = offered[i].ApplyTo(plan);
+                Measure[] longer = [.. chosen, offered[i]];
+                Try(edited, longer);
+                All(edited, longer, i + 1);
+            }
+        }
+
+        public void Greedy(RecoveryPlan plan)
+        {
+            Measure[] chosen = [];
+            var current = Best!;
+            while (chosen.Length < offered.Count)
+            {
+                MeasureSet? next = null;
+                RecoveryPlan? nextPlan = null;
+                foreach (var measure in offered)
+                {
+                    if (Array.IndexOf(chosen, measure) >= 0) continue;
+                    var edited = measure.ApplyTo(plan);
+                    var set = Try(edited, [.. chosen, measure]);
+                    if (next is null || Better(set, next)) (next, nextPlan) = (set, edited);
+                }
+
+                if (next is null || !Better(next, current)) return;
+                (plan, current, chosen) = (nextPlan!, next, [.. next.Measures]);
+            }
+        }
+
+        public IReadOnlyList<MeasureSet> Front() => _front.OrderBy(Cost).ThenByDescending(s => s.Margin).ToList().AsReadOnly();
+
+        /// <summary>While adding one measure at a time the number of measures does not count.</summary>
+        private static bool Better(MeasureSet a, MeasureSet b) => a.Verdict != b.Verdict ? a.Verdict < b.Verdict : a.Stops != b.Stops ? a.Stops < b.Stops : a.Margin > b.Margin + 1e-9;
+
+        private double Cost(MeasureSet set) => byEffort ? set.PersonMinutes!.Value : set.Measures.Count;
+
+        private int Compare(MeasureSet a, MeasureSet b)
+        {
+            if (a.Verdict != b.Verdict) return a.Verdict < b.Verdict ? -1 : 1;
+            if (a.Stops != b.Stops) return a.Stops.CompareTo(b.Stops);
+            double costA = Cost(a), costB = Cost(b);
+            if (costA != costB) return costA.CompareTo(costB);
+            return a.Cautions != b.Cautions ? a.Cautions.CompareTo(b.Cautions) : b.Margin.CompareTo(a.Margin);
+        }
+
+        private void Keep(MeasureSet set)
+        {
+            var cost = Cost(set);
+            foreach (var kept in _front)
+            {
+                if (Cost(kept) <= cost && kept.Margin >= set.Margin) return;
+            }
+
+            _front.RemoveAll(kept => cost <= Cost(kept) && set.Margin >= kept.Margin);
+            _front.Add(set);
+        }
+    }
+}

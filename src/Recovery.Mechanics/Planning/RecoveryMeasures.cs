@@ -1,0 +1,121 @@
+using System;
+using System.Linq;
+using Recovery.Mechanics.Ground;
+using Recovery.Mechanics.Lines;
+using Recovery.Mechanics.Machines;
+using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Rigging;
+using Recovery.Mechanics.Traction;
+using UnitsNet;
+
+namespace Recovery.Mechanics.Planning;
+
+/// <summary>Makes measures: typed, parameterised edits of a plan that can be put one after the other.</summary>
+public static class RecoveryMeasures
+{
+    /// <summary>Unload a payload whole.</summary>
+    /// <param name="load">Name of the payload.</param>
+    /// <returns>The measure.</returns>
+    public static Measure Unload(string load) => new("unload:" + Guard.Name(load, nameof(load)), "unload the " + load, "an unloading conveyor that must leave its cradle is restrained so that it cannot swing", p => p.With(p.Stuck.Without(load)));
+
+    /// <summary>Unload part of a payload.</summary>
+    /// <param name="load">Name of the payload.</param>
+    /// <param name="share">Share that stays on, 0 to 1.</param>
+    /// <returns>The measure.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The share is outside 0 to 1.</exception>
+    public static Measure UnloadPart(string load, Ratio share)
+    {
+        var stays = Guard.Fraction(share, 0, 1, nameof(share));
+        return new Measure("unload-part:" + Guard.Name(load, nameof(load)), "unload the " + load + " to " + Text.Number(stays * 100, 3) + " %", "an unloading conveyor that must leave its cradle is restrained so that it cannot swing", p => p.With(p.Stuck.WithShareOf(load, share)));
+    }
+
+    /// <summary>Take an attachment off.</summary>
+    /// <param name="attachment">Name of the attachment.</param>
+    /// <returns>The measure.</returns>
+    public static Measure Detach(string attachment) => new("detach:" + Guard.Name(attachment, nameof(attachment)), "take off the " + attachment, "it acts with a lever ahead of the front axle and can load the rear axles when it is gone", p => p.With(p.Stuck.Without(attachment)));
+
+    /// <summary>Let the tyres down to the lowest pressure their maker lists for the load.</summary>
+    /// <returns>The measure.</returns>
+    public static Measure Deflate() => new("deflate", "let the tyres down to the lowest pressure their maker lists", "restore it before the road", p => p.With(p.Stuck.Deflated()));
+
+    /// <summary>Dig the ground away on the pull side of the wheels to a ramp.</summary>
+    /// <param name="slope">Slope of the ramp, 0 to 45 degrees.</param>
+    /// <param name="sides">Whether the side walls are dug free as well.</param>
+    /// <returns>The measure.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The slope is outside its range.</exception>
+    public static Measure Dig(Angle slope, bool sides = false)
+    {
+        var run = 1 / Math.Tan(Guard.Radians(slope, 0.5, 45, nameof(slope)));
+        return new Measure(sides ? "dig-with-sides" : "dig", "dig the ground away on the pull side of the wheels to a ramp of 1:" + Text.Number(run, 2) + (sides ? ", the side walls free" : string.Empty), "nobody under the machine; drains and cables first", p => p.With(p.Stuck.Dug(slope, sides)));
+    }
+
+    /// <summary>Let air or water in behind the wheels and under the belly.</summary>
+    /// <returns>The measure.</returns>
+    public static Measure Vent() => new("vent", "let air or water in behind the wheels and under the belly", string.Empty, p => p.With(p.Stuck.Vented()));
+
+    /// <summary>Dig the belly free.</summary>
+    /// <returns>The measure.</returns>
+    public static Measure FreeBelly() => new("free-belly", "dig the belly free", "nobody under the machine; its load goes onto the wheels", p => p.With(p.Stuck.WithBellyFreed()));
+
+    /// <summary>Let the machine drive its own wheels gently with the pull.</summary>
+    /// <returns>The measure.</returns>
+    public static Measure DriveOwnWheels() => new("drive", "let the machine drive its own wheels gently with the pull", "an operator sits on the line of pull then, in contact with the puller", p => p.With(p.Stuck.DrivingItsWheels()));
+
+    /// <summary>Move the puller to firmer ground. It sustains more there, and it can put more into the gear.</summary>
+    /// <param name="soil">The soil there.</param>
+    /// <returns>The measure.</returns>
+    /// <exception cref="ArgumentNullException">The soil is null.</exception>
+    public static Measure MoveTower(Soil soil) => new("move-tower", "move the puller to firmer ground (" + Guard.NotNull(soil, nameof(soil)) + ")", "firmer ground raises the load on the gear", p => p.With(p.Tower with { Soil = soil }));
+
+    /// <summary>Put ballast on the puller.</summary>
+    /// <param name="mass">Mass, 0 to 20 t.</param>
+    /// <param name="position">Position x of its centre in the frame of the puller.</param>
+    /// <param name="height">Height of its centre.</param>
+    /// <returns>The measure.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static Measure Ballast(Mass mass, Length position, Length height)
+    {
+        var load = new NamedLoad("added ballast", mass, position, height, LoadKind.Payload);
+        return new Measure("ballast", "put " + Text.With(mass.Kilograms / 1000, "t", 3) + " of ballast on the puller", "within the tyre and axle ratings of its maker; it raises the load on the gear", p => p.With(p.Tower with { Machine = new Machine(p.Tower.Machine.Name, p.Tower.Machine.Axles, p.Tower.Machine.Loads.Append(load), p.Tower.Machine.Suspension) }));
+    }
+
+    /// <summary>Use another towing machine.</summary>
+    /// <param name="tower">The towing machine.</param>
+    /// <returns>The measure.</returns>
+    /// <exception cref="ArgumentNullException">The machine is null.</exception>
+    public static Measure OtherTower(TowingMachine tower) => new("other-tower", "use the " + Guard.NotNull(tower, nameof(tower)).Machine.Name + " instead", "a stronger puller raises the load on the gear", p => p.With(tower));
+
+    /// <summary>Use another part in the rig.</summary>
+    /// <param name="name">Name of the part that is replaced.</param>
+    /// <param name="part">The part that takes its place.</param>
+    /// <returns>The measure.</returns>
+    /// <exception cref="ArgumentNullException">The part is null.</exception>
+    public static Measure ReplacePart(string name, RigPart part) => new("replace:" + Guard.Name(name, nameof(name)), "use " + Guard.NotNull(part, nameof(part)) + " as " + name, "parts are chosen together: a stronger strap is stiffer and loads the rest harder", p => p.With(p.Rig.Replace(name, part)));
+
+    /// <summary>Use a longer strap of the same kind in the line.</summary>
+    /// <param name="strap">Name of the strap.</param>
+    /// <param name="length">New length, 0.3 to 100 m.</param>
+    /// <returns>The measure.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The length is outside its range.</exception>
+    public static Measure LongerLine(string strap, Length length)
+    {
+        var metres = Guard.Metres(length, 0.3, 100, nameof(length));
+        return new Measure("longer-line", "use a " + Guard.Name(strap, nameof(strap)) + " of " + Text.With(metres, "m", 3), "it stores more energy and sweeps further", p => p.With(p.Rig.Replace(strap, p.Rig.Parts.OfType<Strap>().SingleOrDefault(s => s.Name == strap) is { } old ? old with { Length = length } : throw new ArgumentException("The rig has no strap named '" + strap + "'.", nameof(strap)))));
+    }
+
+    /// <summary>Engage a slower gear and keep it, with the line drawn taut first.</summary>
+    /// <param name="theoreticalSpeed">Theoretical speed at high idle, 0.1 to 20 km/h.</param>
+    /// <returns>The measure.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The speed is outside its range.</exception>
+    public static Measure SlowerGear(Speed theoreticalSpeed)
+    {
+        Guard.MetresPerSecond(theoreticalSpeed, 0.1, 20, nameof(theoreticalSpeed));
+        return new Measure("slower-gear", "draw the line taut and pull in a gear of " + Text.With(theoreticalSpeed.MetersPerSecond * 3.6, "km/h", 3), "keep the gear engaged throughout", p => p.With(p.Procedure with { LockedGear = theoreticalSpeed, Slack = Length.Zero, ApproachSpeed = null }));
+    }
+
+    /// <summary>Wait until the soil is drier. The hole keeps the machine's static bound; the readings are those of the drier soil.</summary>
+    /// <param name="soil">The soil then, as it is expected or was read elsewhere.</param>
+    /// <returns>The measure.</returns>
+    /// <exception cref="ArgumentNullException">The soil is null.</exception>
+    public static Measure WaitForDrierSoil(Soil soil) => new("wait", "wait for drier soil (" + Guard.NotNull(soil, nameof(soil)) + ")", "a firmer wall also holds a buried wheel harder: look at the number", p => p.With(p.Stuck with { Soil = soil }));
+}

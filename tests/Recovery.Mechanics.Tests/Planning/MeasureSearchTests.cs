@@ -1,0 +1,122 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using System.Threading;
+using Recovery.Mechanics.Ground;
+using Recovery.Mechanics.Machines;
+using Recovery.Mechanics.Planning;
+using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Resistance;
+using Recovery.Mechanics.Rigging;
+using Recovery.Mechanics.Tests.Support;
+using UnitsNet;
+using Xunit;
+using static Recovery.Mechanics.Tests.Support.ReferenceMachines;
+
+namespace Recovery.Mechanics.Tests.Planning;
+
+public class MeasureSearchTests
+{
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(4)]
+    [InlineData(5)]
+    public void Finds_what_brute_force_finds(int seed)
+    {
+        // Plans and offers drawn by a fixed sequence of their own.
+        var plan = Random(seed);
+        var offered = Offered(seed).Take(6).ToList();
+        var search = MeasureSearch.Run(plan, offered);
+        Assert.True(search.IsExhaustive);
+        Assert.Equal(1 << offered.Count, search.SetsTried);
+        var all = Enumerable.Range(0, 1 << offered.Count).Select(mask =>
+        {
+            var set = offered.Where((_, i) => (mask & (1 << i)) != 0).ToList();
+            var a = set.Aggregate(plan, (p, m) => m.ApplyTo(p)).Assess();
+            return (a.Verdict, Stops: a.Findings.Count(f => f.Severity == Severity.Stop), set.Count, Cautions: a.Findings.Count(f => f.Severity == Severity.Caution), Margin: -a.Capability.Sustained.CentralNewtons / a.Demand.Total.CentralNewtons);
+        }).ToList();
+        var least = all.Min();
+        Assert.Equal((least.Verdict, least.Stops, least.Count, least.Cautions), (search.Best.Verdict, search.Best.Stops, search.Best.Measures.Count, search.Best.Cautions));
+        Assert.Equal(-least.Margin, search.Best.Margin, 1e-9);
+    }
+
+    [Fact]
+    public void No_set_of_the_front_is_beaten_by_another()
+    {
+        var front = MeasureSearch.Run(ReferencePlans.AsFound(), MeasureList.For(ReferencePlans.AsFound())).Pareto;
+        Assert.NotEmpty(front);
+        Assert.All(front.Zip(front.Skip(1)), pair => Assert.True(pair.Second.Measures.Count > pair.First.Measures.Count && pair.Second.Margin > pair.First.Margin));
+    }
+
+    [Fact]
+    public void By_effort_the_cheaper_of_two_ways_wins()
+    {
+        var plan = ReferencePlans.Gentle().With(ReferencePlans.Tractor(12));
+        Measure heavy = RecoveryMeasures.OtherTower(ReferencePlans.Tractor(30)).WithEffort(new Effort(Duration.FromMinutes(10), 1));
+        Measure ballast = RecoveryMeasures.Ballast(Mass.FromTonnes(16), M(-1.6), M(1)).WithEffort(new Effort(Duration.FromMinutes(90), 2));
+        var search = MeasureSearch.Run(plan, [ballast, heavy], byEffort: true, CancellationToken.None);
+        Assert.Equal([heavy.Key], search.Best.Measures.Select(m => m.Key));
+        Assert.Equal(10, search.Best.PersonMinutes);
+        Assert.Contains("has none", Assert.Throws<ArgumentException>(() => MeasureSearch.Run(plan, [RecoveryMeasures.Deflate()], byEffort: true, CancellationToken.None)).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Two_that_overlap_are_explained()
+    {
+        // Digging takes the suction that venting would take as well.
+        var plan = ReferencePlans.AsFound().With(ReferenceMachines.StuckHarvester() with { Belly = null });
+        var search = MeasureSearch.Run(plan, [RecoveryMeasures.Dig(Angle.FromDegrees(9)), RecoveryMeasures.Vent(), RecoveryMeasures.Unload("beet")]);
+        var both = new[] { "dig", "vent" };
+        if (both.All(k => search.Best.Measures.Any(m => m.Key == k))) Assert.Contains(search.Interactions(), i => i.Extra.Newtons < 0);
+        var effect = MeasureEffect.Of(plan, RecoveryMeasures.Vent());
+        Assert.Equal(0, MeasureEffect.Of(RecoveryMeasures.Dig(Angle.FromDegrees(9)).ApplyTo(plan), RecoveryMeasures.Vent()).DemandSaved.Kilonewtons, 1e-9);
+        Assert.True(effect.DemandSaved.Kilonewtons > 50);
+        Assert.True(effect.MarginAfter > effect.MarginBefore);
+    }
+
+    [Fact]
+    public void Many_measures_are_searched_greedily_and_said_to_be()
+    {
+        var plan = ReferencePlans.AsFound();
+        var offered = Offered(1).ToList();
+        foreach (var part in new[] { "recovery strap", "bridle", "shackle" })
+        {
+            offered.Add(RecoveryMeasures.ReplacePart(part, part switch
+            {
+                "recovery strap" => new Strap("recovery strap", Fibre.Nylon, Rating.BreakingStrengthTonnes(90), M(12)),
+                "bridle" => Bridle.FreeRunning(new Strap("bridle", Fibre.Polyester, Rating.BreakingStrengthTonnes(90), M(18)), M(1.3)),
+                _ => new Shackle("shackle", Rating.WorkingLoadLimitTonnes(25, 5), Mass.FromKilograms(15)),
+            }));
+        }
+
+        var search = MeasureSearch.Run(plan, offered);
+        Assert.False(search.IsExhaustive);
+        Assert.True(search.Best.Margin >= search.Nothing.Margin);
+    }
+
+    [Fact]
+    public void A_search_can_be_cancelled()
+    {
+        using var source = new CancellationTokenSource();
+        source.Cancel();
+        Assert.Throws<OperationCanceledException>(() => MeasureSearch.Run(ReferencePlans.AsFound(), Offered(1), byEffort: false, source.Token));
+    }
+
+    [Fact]
+    public void Firmer_ground_for_the_puller_raises_pull_and_gear_load_alike()
+    {
+        var effect = MeasureEffect.Of(ReferencePlans.AsFound(), RecoveryMeasures.MoveTower(Soil.FromConeIndex(KPa(2500), Frac(1))));
+        Assert.True(effect.CapabilityGained.Newtons > 0 && effect.GearLoadAdded.Newtons > 0);
+        Assert.True(effect.GearAfter < effect.GearBefore);
+    }
+
+    private static RecoveryPlan Random(int seed) => ReferencePlans.AsFound().With(ReferencePlans.Tractor(10 + (seed * 7 % 25))).With(ReferenceRigs.Worked(40 + (seed * 13 % 60), 30 + (seed * 17 % 60))).With(ReferenceMachines.StuckHarvester() with { Soil = Soil.FromConeIndex(KPa(150 + (seed * 97 % 400)), Frac(0.5 + (seed * 11 % 50 / 100.0))) });
+
+    private static IEnumerable<Measure> Offered(int seed) =>
+    [
+        RecoveryMeasures.Unload("beet"), RecoveryMeasures.Dig(Angle.FromDegrees(4 + seed)), RecoveryMeasures.FreeBelly(), RecoveryMeasures.DriveOwnWheels(), RecoveryMeasures.OtherTower(ReferencePlans.Tractor(20 + (5 * seed))),
+        RecoveryMeasures.ReplacePart("axle strap", new Strap("axle strap", Fibre.Polyester, Rating.BreakingStrengthTonnes(80), M(1.2)) { Choked = true, AngleOfChoke = Angle.FromDegrees(130) }), RecoveryMeasures.Vent(), RecoveryMeasures.Detach("front"), RecoveryMeasures.SlowerGear(Speed.FromKilometersPerHour(1)), RecoveryMeasures.LongerLine("recovery strap", M(18)),
+    ];
+}
