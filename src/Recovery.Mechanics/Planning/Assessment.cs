@@ -67,7 +67,13 @@ public sealed class Assessment
     /// <param name="columns">Width, 40 to 200 columns.</param>
     /// <returns>The report, invariant culture, line feeds.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The width is outside its range.</exception>
-    public string ToReport(int columns) => TextReport.Write(this, Guard.Count(columns, 40, 200, nameof(columns)));
+    public string ToReport(int columns) => ToDocument(DisplayUnits.Metric).ToText(columns);
+
+    /// <summary>Gives the whole assessment in structured form, for a host to render as it likes, as text or as Markdown.</summary>
+    /// <param name="units">Units of the numbers.</param>
+    /// <returns>The report.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The units are not one of the defined values.</exception>
+    public ReportDocument ToDocument(DisplayUnits units) => AssessmentReport.Of(this, Guard.Defined(units, units is DisplayUnits.Metric or DisplayUnits.Imperial, nameof(units)));
 
     /// <summary>Gives the whole assessment as plain text of 72 columns.</summary>
     /// <returns>The report, invariant culture, line feeds.</returns>

@@ -77,7 +77,7 @@ public static class MeasureList
 
     private static string Reason(Measure measure, PullDemand before, PullDemand after, double central)
     {
-        if (measure.Key == "drive") return "counted against wheels that stay locked; their own traction (" + Text.Kilonewtons(before.OwnGrossTraction.Newtons, 2) + " gross) comes on top as far as they grip";
+        if (measure.Key == "drive") return "counted against wheels that stay locked; their own traction comes on top as far as they grip";
         if (measure.Key == "deflate" && central < 0.02 * before.CentralNewtons) return "a buried wheel is held by the soil round it, not by its pressure";
         if (measure.Key == "free-belly") return "its drag goes, its load comes onto the wheels: the net counts";
         if (after.HighNewtons > before.HighNewtons + 1) return "a lighter machine can lift more of its sealed belly, which adds at the high";

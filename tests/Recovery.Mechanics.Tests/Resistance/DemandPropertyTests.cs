@@ -82,6 +82,9 @@ public class DemandPropertyTests
         from seal in Gen.Elements(Seal.Undeclared, Seal.Sealed, Seal.Vented)
         select new StuckMachine(Harvester(), Soil.FromConeIndex(KPa(ci), Frac(ri / 100.0)), [M(z / 100.0), M((z + deeper) / 100.0), M((z + deeper) / 100.0)], PullDirection.Rearwards)
         {
-            Grade = Grade.FromPercent(grade), Belly = belly ? new Belly(M(3), M(1.2), M(0.1)) : null, Wheels = wheels, Seal = seal,
+            Grade = Grade.FromPercent(grade),
+            Belly = belly ? new Belly(M(3), M(1.2), M(0.1)) : null,
+            Wheels = wheels,
+            Seal = seal,
         }).ToArbitrary();
 }

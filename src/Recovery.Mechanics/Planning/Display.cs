@@ -1,0 +1,70 @@
+using System;
+using Recovery.Mechanics.Provenance;
+
+namespace Recovery.Mechanics.Planning;
+
+/// <summary>Numbers of a report in the units asked for. SI in, text out, invariant culture.</summary>
+internal sealed class Display
+{
+    private const double NewtonsPerKip = 1000 * PhysicalConstants.NewtonsPerPoundForce;
+    private const double MetresPerFoot = 0.3048;
+    private const double KilogramsPerPound = 0.45359237;
+    private const double JoulesPerFootPound = 1.3558179483314004;
+    private const double MetresPerSecondPerMilePerHour = 0.44704;
+
+    private readonly bool _imperial;
+
+    public Display(DisplayUnits units) => _imperial = units == DisplayUnits.Imperial;
+
+    public string ForceUnit => _imperial ? "kip" : "kN";
+
+    public string Force(double newtons) => _imperial ? Text.Number(newtons / NewtonsPerKip, 3) + " kip" : Text.Number(newtons / 1000, 3) + " kN";
+
+    /// <summary>A force for a table whose header names the unit: whole kilonewtons, or tenths of a kip.</summary>
+    public string Cell(double newtons)
+    {
+        var value = _imperial ? newtons / NewtonsPerKip : newtons / 1000;
+        var text = Text.Fixed(value, _imperial ? 1 : 0);
+        return text is "-0" or "-0.0" or "0.0" ? "0" : text;
+    }
+
+    public string Length(double metres, int digits = 3) => _imperial ? Text.With(metres / MetresPerFoot, "ft", digits) : Text.With(metres, "m", digits);
+
+    public string Stretch(double metres) => _imperial ? Text.Fixed(metres / MetresPerFoot, 1) : Text.Fixed(metres, 2);
+
+    public string StretchUnit => _imperial ? "ft" : "m";
+
+    public string Pressure(double pascals) => _imperial ? Text.With(pascals / PhysicalConstants.PascalsPerPsi, "psi", 2) : Text.Kilopascals(pascals, 2);
+
+    public string Mass(double kilograms) => _imperial ? Text.With(kilograms / KilogramsPerPound, "lb", 2) : kilograms >= 1000 ? Text.With(kilograms / 1000, "t", 3) : Text.With(kilograms, "kg", 2);
+
+    public string Energy(double joules) => _imperial ? Text.With(joules / JoulesPerFootPound / 1000, "thousand ft-lb", 2) : Text.With(joules / 1000, "kJ", 2);
+
+    public string Speed(double metresPerSecond) => _imperial ? Text.With(metresPerSecond / MetresPerSecondPerMilePerHour, "mph", 2) : Text.With(metresPerSecond * 3.6, "km/h", 2);
+
+    /// <summary>A recoil speed: one figure, rounded up.</summary>
+    public string UpTo(double metresPerSecond) => _imperial
+        ? "up to " + Text.Number(Rigging.FailureCase.RoundedUp(metresPerSecond / MetresPerSecondPerMilePerHour)) + " mph"
+        : "up to " + Text.Number(Rigging.FailureCase.RoundedUp(metresPerSecond)) + " m/s";
+
+    /// <summary>Message or remedy of a finding with its numbers in the units asked for.</summary>
+    public string Fill(Finding finding, string template)
+    {
+        if (!_imperial) return finding.Fill(template);
+        var (factor, unit) = finding.Unit switch
+        {
+            "kN" => (1000 / NewtonsPerKip, "kip"),
+            "kPa" => (1000 / PhysicalConstants.PascalsPerPsi, "psi"),
+            "m" => (1 / MetresPerFoot, "ft"),
+            "kN m" => (1 / (NewtonsPerKip / 1000 * MetresPerFoot), "kip ft"),
+            _ => (1, finding.Unit),
+        };
+        return template
+            .Replace("{subject}", finding.Subject)
+            .Replace("{required}", Show(finding.Required * factor, unit))
+            .Replace("{available}", Show(finding.Available * factor, unit))
+            .Replace("{ratio}", Show(finding.Ratio, string.Empty));
+    }
+
+    private static string Show(double? value, string unit) => value is { } number ? Text.With(number, unit, 3) : "unknown";
+}

@@ -1,0 +1,72 @@
+using System;
+using System.Linq;
+using Recovery.Mechanics.Planning;
+using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Tests.Support;
+using UnitsNet;
+using Xunit;
+using static Recovery.Mechanics.Tests.Support.ReferenceMachines;
+
+namespace Recovery.Mechanics.Tests.Planning;
+
+public class ReportTests
+{
+    [Fact]
+    public void The_structured_report_has_its_sections_in_order_of_reading()
+    {
+        var document = ReferencePlans.AsFound().Assess().ToDocument(DisplayUnits.Metric);
+        Assert.Equal(["verdict", "why", "demand", "self-recovery", "capability", "gear", "failures", "measures", "stages", "keep-clear", "before", "to-measure", "about"], document.Sections.Select(s => s.Key));
+        Assert.All(document.Sections, s => Assert.NotEmpty(s.Blocks));
+        Assert.All(document.Sections.SelectMany(s => s.Blocks).Where(b => b.Kind == ReportBlockKind.Table), t => Assert.All(t.Rows, r => Assert.Equal(t.Header.Count, r.Count)));
+    }
+
+    [Fact]
+    public void Imperial_numbers_are_the_same_in_other_units()
+    {
+        var a = ReferencePlans.AsFound().Assess();
+        var text = a.ToDocument(DisplayUnits.Imperial).ToText(72);
+        // 364.7 kN central is 82.0 kip, 52 t is 110,000 lb to two digits.
+        Assert.Contains("82.0", text, StringComparison.Ordinal);
+        Assert.Contains("114640 lb", text, StringComparison.Ordinal);
+        Assert.DoesNotContain(" kN", text.Replace("17 kN/m3", string.Empty, StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.DoesNotContain(" km/h", text, StringComparison.Ordinal);
+        Assert.DoesNotContain(" m/s", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Markdown_has_headings_tables_and_escapes()
+    {
+        var markdown = ReferencePlans.AsFound().Assess().ToDocument(DisplayUnits.Metric).ToMarkdown();
+        Assert.StartsWith("# Stop\n\n", markdown, StringComparison.Ordinal);
+        Assert.Contains("\n## What it takes\n\n", markdown, StringComparison.Ordinal);
+        Assert.Contains("| pull along the ground | low | central | high |\n|---|---:|---:|---:|\n", markdown, StringComparison.Ordinal);
+        Assert.Contains("- **STOP** ", markdown, StringComparison.Ordinal);
+        Assert.Contains("  - what would change it: ", markdown, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_measured_pull_gives_a_resistance_with_its_band()
+    {
+        var a = ReferencePlans.Gentle().Assess();
+        var cell = RecoveryRecord.From(a, new MeasuredPull(3) { LoadCell = KN(50) });
+        Assert.Equal([47.5, 50, 52.5], new[] { cell.Resistance.Low, cell.Resistance.Central, cell.Resistance.High }.Select(f => Math.Round(f.Kilonewtons, 6)));
+        Assert.Equal(50 / a.Demand.Total.Central.Kilonewtons, cell.OverEstimate, 1e-9);
+        var tape = RecoveryRecord.From(a, new MeasuredPull(null) { Stretch = M(0.2) });
+        Assert.True(tape.IsLowerBound);
+        // EA/MBS 2 to 5: the stiff end is two and a half times the soft one.
+        Assert.Equal(2.5, tape.Resistance.HighNewtons / tape.Resistance.LowNewtons, 1e-9);
+        var stage = RecoveryRecord.From(a, new MeasuredPull(2));
+        Assert.Equal(a.Stages[0].LineLoad.Newtons, stage.Resistance.LowNewtons, 1e-6);
+        Assert.Equal(a.Stages[1].LineLoad.Newtons, stage.Resistance.HighNewtons, 1e-6);
+        Assert.Contains("input " + a.Fingerprint, stage.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_record_without_a_measurement_is_refused_with_words()
+    {
+        var a = ReferencePlans.Gentle().Assess();
+        Assert.Contains("none was given", Assert.Throws<ArgumentException>(() => RecoveryRecord.From(a, new MeasuredPull(null))).Message, StringComparison.Ordinal);
+        Assert.Contains("has 4 stages; stage 7", Assert.Throws<ArgumentException>(() => RecoveryRecord.From(a, new MeasuredPull(7))).Message, StringComparison.Ordinal);
+        Assert.Contains("LoadCell must be from 1 to 5000 kN", Assert.Throws<ArgumentOutOfRangeException>(() => new MeasuredPull(1) { LoadCell = KN(0) }).Message, StringComparison.Ordinal);
+    }
+}
