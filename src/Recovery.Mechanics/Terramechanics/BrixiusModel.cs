@@ -9,7 +9,7 @@ namespace Recovery.Mechanics.Terramechanics;
 /// <para>B_n = (CI b d/W)(1 + 5 delta/h)/(1 + 3 b/d); MRR = c/B_n + r + 0.5 s/sqrt(B_n); GTR = 0.88 (1 - e^(-0.1 B_n))(1 - e^(-k s)) + r; NTR = GTR - MRR.
 /// Bias-ply tyres: c 1, r 0.04, k 7.5. Radial tyres: c 0.9, r 0.0325, k 9.5.</para>
 /// <para>CI cone index in kPa of the soil before the wheel; b, d unloaded width and diameter in m; W dynamic wheel load in kN; delta/h static deflection over section height; s slip as a decimal.</para>
-/// <para>Fitted for b/d 0.1 to 0.7, deflection 10 to 30 % of section height, W/(b d) 15 to 55 kN/m2 on soils that are not highly compactible; no support below B_n of about 5. Outside, the value comes back flagged.
+/// <para>Fitted for b/d 0.1 to 0.7, deflection 10 to 30 % of section height, W/(b d) 15 to 55 kN/m2 on soils that are not highly compactible; no support below B_n of about 5; the tests went to wheel loads of about 60 kN. Outside, the value comes back flagged.
 /// It describes a wheel rolling in a shallow rut: on a wheel sunk more than a tenth of its diameter it is a lower limit only.</para>
 /// <para>Bias constants give about a tenth less net traction and more resistance than radial ones: bias is the cautious set for what a machine sustains, radial for what it can impose on a rig.</para>
 /// <para>Source: Brixius 1987, ASAE Paper 87-1622, equations reported in ASABE D497 clause 3 (secondary); radial values reported (secondary).</para>
@@ -42,7 +42,8 @@ public sealed class BrixiusModel : IWheelModel
         new ValidityLimit("b/d", "width over diameter", 0.1, 0.7, string.Empty, TerramechanicsSources.D497Range),
         new ValidityLimit("delta/h", "static deflection over section height", 0.1, 0.3, string.Empty, TerramechanicsSources.D497Range),
         new ValidityLimit("W/(b d)", "wheel load over width times diameter", 15, 55, "kN/m2", TerramechanicsSources.D497RangeFromMemory),
-        new ValidityLimit("B_n", "wheel numeric", 5, double.PositiveInfinity, string.Empty, TerramechanicsSources.D497RangeFromMemory));
+        new ValidityLimit("B_n", "wheel numeric", 5, double.PositiveInfinity, string.Empty, TerramechanicsSources.D497RangeFromMemory),
+        WheelLimits.Load);
 
     /// <inheritdoc/>
     public WheelResult Evaluate(WheelOnSoil wheel, Ratio slip)
@@ -53,7 +54,7 @@ public sealed class BrixiusModel : IWheelModel
         var numeric = BrixiusKernel.Numeric(wheel.ConeIndex.Pascals, b, d, dh, w);
         var resistance = BrixiusKernel.MotionResistanceRatio(numeric, s, _constants);
         var gross = BrixiusKernel.GrossTractionRatio(numeric, s, _constants);
-        return new WheelResult(this, WheelOutcome.Rolls, w, s, numeric, resistance, gross, gross - resistance, Validity.Flag(b / d, dh, w / (b * d) / 1000, numeric));
+        return new WheelResult(this, WheelOutcome.Rolls, w, s, numeric, resistance, gross, gross - resistance, Validity.Flag(b / d, dh, w / (b * d) / 1000, numeric, w / 1000));
     }
 
     /// <inheritdoc/>

@@ -24,6 +24,59 @@ internal static class TerramechanicsSources
     /// <summary>Limits of the D497 clause that are remembered.</summary>
     public static readonly Source D497RangeFromMemory = new("asabe-d497-range-memory", "ASABE D497, clause 3, range of W/(b d) and least wheel numeric", Standing.FromMemory);
 
+    /// <summary>Loads of the tests.</summary>
+    public static readonly Source TestedLoads = new("tested-wheel-loads", "Wheel loads behind the published wheel-numeric fits: farm tyres up to about 50 to 60 kN", Standing.FromMemory);
+
+    /// <summary>Wismer and Luth.</summary>
+    public static readonly Source WismerLuth = new("wismer-luth-1973", "Wismer and Luth 1973, J. Terramechanics 10(2):49-61, and 1974, Trans. ASAE 17(1):8-10,14", Standing.Secondary);
+
+    /// <summary>Range of Wismer and Luth.</summary>
+    public static readonly Source WismerLuthRange = new(
+        "wismer-luth-range", "Wismer and Luth 1974, stated for b/d about 0.30 and delta/h about 0.20; a third to either side of both is taken here", Standing.FromMemory);
+
+    /// <summary>Gee-Clough: numeric, greatest traction, efficiency.</summary>
+    public static readonly Source GeeClough = new(
+        "gee-clough-1980", "Gee-Clough, McAllister, Pearson and Evernden 1978, J. Terramechanics 15(2):81-94; Gee-Clough 1980, J. Agric. Eng. Res. 25:261-278: numeric and greatest coefficient of traction", Standing.Secondary);
+
+    /// <summary>Gee-Clough: the remaining constants.</summary>
+    public static readonly Source GeeCloughConstants = new(
+        "gee-clough-constants", "Gee-Clough 1980, constants of the rate product 4.838 + 0.061 M and of rolling resistance 0.049 + 0.287/M; they return the published 9.5x24 table", Standing.FromMemory);
+
+    /// <summary>Least numeric of the clay numerics and of the wheel-numeric models.</summary>
+    public static readonly Source LeastNumeric = new("least-wheel-numeric", "Wheel-numeric models have no support below B_n (or C_n) of about 5 and a clay numeric of about 3", Standing.FromMemory);
+
+    /// <summary>WES clay, towed.</summary>
+    public static readonly Source WesClay = new("wes-clay-towed", "Turnage 1972, WES TR 3-666 Report 8: towed coefficient of a wheel on clay, 0.04 + 0.20/(N_c - 2.50)", Standing.FromMemory);
+
+    /// <summary>VTI on fine-grained soil.</summary>
+    public static readonly Source VtiFine = new(
+        "vti-fine", "Vehicle-terrain-interface equations for wheels on fine-grained soil: Detwiller 2018, J. Terramechanics, as reported in the documentation of an academic vehicle model; base 10 of the logarithm by plausibility", Standing.Secondary);
+
+    /// <summary>Maclaurin.</summary>
+    public static readonly Source Maclaurin = new(
+        "maclaurin-1990", "Maclaurin 1990 and 1997, limiting cone index and rut depth, in Saarilahti 2002, ECOWOOD Deliverable D2, University of Helsinki, eq. 2.20", Standing.Secondary);
+
+    /// <summary>Maclaurin: resistance.</summary>
+    public static readonly Source MaclaurinResistance = new("maclaurin-resistance", "Maclaurin, motion resistance ratio 0.017 + 0.453/N, third digit uncertain", Standing.FromMemory);
+
+    /// <summary>Sinkage at which a wheel no longer rolls.</summary>
+    public static readonly Source RollingSinkage = new("rolling-sinkage", "A wheel sunk more than a tenth of its diameter is outside every rolling-wheel model: engineering judgement of this library", Standing.Judgement);
+
+    /// <summary>Hard surface.</summary>
+    public static readonly Source HardSurface = new(
+        "hard-surface-wheel", "Hard-surface branch beside the Brixius equations, bias and radial, as coded in an off-road tyre force model of 1991 that names no origin", Standing.Secondary);
+
+    /// <summary>Plausible numeric on concrete.</summary>
+    public static readonly Source HardSurfaceNumeric = new(
+        "hard-surface-numeric", "Ballasted four-wheel-drive tractors pull 0.8 to 0.95 of their load at slip 0.15 on concrete, a hard-surface numeric of 10 to 18", Standing.FromMemory);
+
+    /// <summary>Multi-pass.</summary>
+    public static readonly Source MultiPass = new("brixius-multi-pass", "Brixius 1987, cone index after one pass over cone index before, 1 + 1.8 e^(-0.11 B_n), compactible soil", Standing.FromMemory);
+
     /// <summary>All sources of the room.</summary>
-    public static IEnumerable<Source> All { get; } = [Brixius, BrixiusRadial, D497Range, D497RangeFromMemory];
+    public static IEnumerable<Source> All { get; } =
+    [
+        Brixius, BrixiusRadial, D497Range, D497RangeFromMemory, TestedLoads, WismerLuth, WismerLuthRange, GeeClough, GeeCloughConstants, LeastNumeric, WesClay, VtiFine,
+        Maclaurin, MaclaurinResistance, RollingSinkage, HardSurface, HardSurfaceNumeric, MultiPass,
+    ];
 }

@@ -1,0 +1,73 @@
+using System;
+using System.Globalization;
+using FsCheck;
+using FsCheck.Fluent;
+using FsCheck.Xunit;
+using Recovery.Mechanics.Terramechanics;
+using UnitsNet;
+using Xunit;
+
+namespace Recovery.Mechanics.Tests.Terramechanics;
+
+/// <summary>What holds for every wheel model on soil, whoever wrote it.</summary>
+public class WheelModelPropertyTests
+{
+    private static readonly IWheelModel[] Models = [BrixiusModel.Bias, BrixiusModel.Radial, WismerLuthModel.Instance, GeeCloughModel.Instance, WesClayModel.Instance, VtiFineSoilModel.Instance];
+
+    [Property]
+    public Property Worse_ground_never_helps() => Each((model, wheel) =>
+    {
+        var better = model.Evaluate(wheel with { ConeIndex = wheel.ConeIndex * 1.1 }, Wheels.Slip(0.2));
+        var worse = model.Evaluate(wheel, Wheels.Slip(0.2));
+        return Value(better.MotionResistanceRatio, double.MaxValue) <= Value(worse.MotionResistanceRatio, double.MaxValue)
+            && Value(better.NetTractionRatio, -1e9) >= Value(worse.NetTractionRatio, -1e9);
+    });
+
+    [Property]
+    public Property A_lighter_wheel_never_rolls_harder() => Each((model, wheel) =>
+        Value(model.Evaluate(wheel with { Load = wheel.Load * 0.8 }, Wheels.Slip(0)).MotionResistance?.Newtons, 1e12) <= Value(model.Evaluate(wheel, Wheels.Slip(0)).MotionResistance?.Newtons, 1e12) * (1 + 1e-12));
+
+    [Property]
+    public Property The_last_step_of_the_working_is_the_result() => Each((model, wheel) =>
+    {
+        var result = model.Evaluate(wheel, Wheels.Slip(0.25));
+        var last = model.Explain(wheel, Wheels.Slip(0.25)).Steps[^1];
+        if (result.Outcome == WheelOutcome.Immobile) return last.Value == "immobile";
+        if (result.Outcome == WheelOutcome.NoDrive) return last.Value == "no drive";
+        var expected = (result.NetTraction ?? result.MotionResistance)!.Value.Kilonewtons;
+        var shown = double.Parse(last.Value.Split(' ')[0], CultureInfo.InvariantCulture);
+        return Math.Abs(shown - expected) <= Math.Abs(expected) * 5.1e-4;
+    });
+
+    [Property]
+    public Property Two_unit_systems_give_one_answer() => Each((model, wheel) =>
+    {
+        var imperial = new WheelOnSoil(
+            Length.FromInches(wheel.SectionWidth.Inches), Length.FromFeet(wheel.OverallDiameter.Feet), Ratio.FromPercent(wheel.DeflectionRatio.Percent), Force.FromPoundsForce(wheel.Load.PoundsForce), Pressure.FromPoundsForcePerSquareInch(wheel.ConeIndex.PoundsForcePerSquareInch));
+        double a = Value(model.Evaluate(wheel, Wheels.Slip(0.2)).MotionResistanceRatio, 0), b = Value(model.Evaluate(imperial, Ratio.FromPercent(20)).MotionResistanceRatio, 0);
+        return Math.Abs(a - b) <= 1e-7 * Math.Max(a, 1);
+    });
+
+    [Fact]
+    public void Every_model_refuses_a_missing_wheel_and_a_bad_slip()
+    {
+        foreach (var model in Models)
+        {
+            Assert.Throws<ArgumentNullException>(() => model.Evaluate(null!, Wheels.Slip(0)));
+            Assert.Throws<ArgumentOutOfRangeException>(() => model.Evaluate(Wheels.Of(400, 30), Wheels.Slip(1.01)));
+            Assert.Throws<ArgumentOutOfRangeException>(() => model.Explain(Wheels.Of(400, 30), Wheels.Slip(-0.01)));
+        }
+    }
+
+    [Fact]
+    public void On_firm_ground_the_farm_models_agree_within_a_third()
+    {
+        var wheel = Wheels.Of(900, 49.05, 0.60, 1.60, 0.20);
+        foreach (var model in new IWheelModel[] { BrixiusModel.Radial, WismerLuthModel.Instance, GeeCloughModel.Instance })
+            Assert.InRange(model.Evaluate(wheel, Wheels.Slip(0)).MotionResistanceRatio!.Value / BrixiusModel.Bias.Evaluate(wheel, Wheels.Slip(0)).MotionResistanceRatio!.Value, 2.0 / 3, 4.0 / 3);
+    }
+
+    private static double Value(double? value, double otherwise) => value ?? otherwise;
+
+    private static Property Each(Func<IWheelModel, WheelOnSoil, bool> holds) => Prop.ForAll(Wheels.Any(), wheel => Array.TrueForAll(Models, model => holds(model, wheel)));
+}
