@@ -13,7 +13,7 @@ namespace Recovery.Mechanics.Ground;
 /// <para>A remoulding index that was not measured is assumed and listed among <see cref="Assumptions"/>: on clay it changes the answer more than the choice of model does.</para>
 /// <para>Immutable, equality by value, canonical units (Pa, N/m3). Source: RCI ERDC/CRREL SR-04-1 (primary); N_k from memory; unit weight and adhesion factor judgement.</para>
 /// </remarks>
-public sealed record Soil
+public sealed partial record Soil
 {
     /// <summary>Remoulding index taken where none was measured on remouldable soil: the geometric mean of 0.5, which is unlikely to be undercut, and 1 (judgement).</summary>
     internal const double AssumedRemouldingIndex = 0.7;
@@ -31,13 +31,14 @@ public sealed record Soil
     private static readonly Assumption AdhesionAssumed = new(
         "assume.adhesion-factor", "adhesion of the soil on tyre walls and belly", "0.5 of its strength, at most 12 kPa", "From 0.3 to 0.6 it changes side adhesion and belly drag in proportion.", GroundSources.Adhesion);
 
-    private Soil(Pressure coneIndex, Pressure weakestConeIndex, Ratio? measuredRemouldingIndex, SoilKind kind)
+    private Soil(Pressure coneIndex, Pressure weakestConeIndex, Ratio? measuredRemouldingIndex, SoilKind kind, SoilEstimate? estimate = null)
     {
         ConeIndex = Pressure.FromPascals(Guard.Pascals(coneIndex, 1, 20000, nameof(coneIndex)));
         WeakestConeIndex = Pressure.FromPascals(Guard.Pascals(weakestConeIndex, 1, ConeIndex.Pascals / 1000, nameof(weakestConeIndex)));
         Kind = Guard.Defined(kind, kind is >= SoilKind.FineGrained and <= SoilKind.CleanSand, nameof(kind));
         if (measuredRemouldingIndex is { } measured)
             MeasuredRemouldingIndex = Ratio.FromDecimalFractions(Guard.Fraction(measured, 0.05, 1, "remouldingIndex"));
+        Estimate = estimate;
     }
 
     /// <summary>Gets the typical reading of the cone, uncut soil.</summary>
@@ -52,7 +53,10 @@ public sealed record Soil
     /// <summary>Gets the kind of soil.</summary>
     public SoilKind Kind { get; }
 
-    /// <summary>Gets the remoulding index used: measured, 1 on clean sand, else assumed.</summary>
+    /// <summary>Gets whether the strength was estimated from something other than a cone: moisture, the hand, the liquidity index. It then stands among <see cref="Assumptions"/> as still to measure.</summary>
+    public bool IsEstimated => Estimate is not null;
+
+    /// <summary>Gets the remoulding index used: measured, implied by a moisture fit, 1 on clean sand, else assumed.</summary>
     public Ratio RemouldingIndex => Ratio.FromDecimalFractions(RemouldingIndexUsed);
 
     /// <summary>Gets the rating cone index of the typical reading.</summary>
@@ -82,6 +86,7 @@ public sealed record Soil
         get
         {
             var assumptions = new List<Assumption>();
+            if (Estimate is { } estimate) assumptions.Add(estimate.Assumption);
             if (RemouldingIndexIsAssumed) assumptions.Add(RemouldingIndexAssumed);
             if (DeclaredUnitWeight is null) assumptions.Add(UnitWeightAssumed);
             if (DeclaredAdhesionFactor is null) assumptions.Add(AdhesionAssumed);
@@ -90,9 +95,11 @@ public sealed record Soil
     }
 
     /// <summary>Gets whether the remoulding index was assumed.</summary>
-    internal bool RemouldingIndexIsAssumed => MeasuredRemouldingIndex is null && Kind != SoilKind.CleanSand;
+    internal bool RemouldingIndexIsAssumed => MeasuredRemouldingIndex is null && Estimate?.RemouldingIndex is null && Kind != SoilKind.CleanSand;
 
-    private double RemouldingIndexUsed => MeasuredRemouldingIndex?.DecimalFractions ?? (Kind == SoilKind.CleanSand ? 1 : AssumedRemouldingIndex);
+    private SoilEstimate? Estimate { get; }
+
+    private double RemouldingIndexUsed => MeasuredRemouldingIndex?.DecimalFractions ?? Estimate?.RemouldingIndex ?? (Kind == SoilKind.CleanSand ? 1 : AssumedRemouldingIndex);
 
     /// <summary>Makes a soil from a cone reading and a measured remoulding index.</summary>
     /// <param name="coneIndex">Typical cone index of the uncut soil, above 0 to 20,000 kPa.</param>
@@ -113,11 +120,11 @@ public sealed record Soil
     /// <param name="weakestConeIndex">Smallest reading, at most the typical one.</param>
     /// <returns>The soil with both readings.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The reading is not above 0 or is above the typical one.</exception>
-    public Soil WithWeakestReading(Pressure weakestConeIndex) => new(ConeIndex, weakestConeIndex, MeasuredRemouldingIndex, Kind) { DeclaredUnitWeight = DeclaredUnitWeight, DeclaredAdhesionFactor = DeclaredAdhesionFactor };
+    public Soil WithWeakestReading(Pressure weakestConeIndex) => new(ConeIndex, weakestConeIndex, MeasuredRemouldingIndex, Kind, Estimate) { DeclaredUnitWeight = DeclaredUnitWeight, DeclaredAdhesionFactor = DeclaredAdhesionFactor };
 
     /// <summary>Gives the same soil with the remoulding index of another, where it has none of its own.</summary>
     internal Soil WithRemouldingIndexOf(Soil other) =>
-        RemouldingIndexIsAssumed ? new(ConeIndex, WeakestConeIndex, other.RemouldingIndex, Kind) { DeclaredUnitWeight = DeclaredUnitWeight, DeclaredAdhesionFactor = DeclaredAdhesionFactor } : this;
+        RemouldingIndexIsAssumed ? new(ConeIndex, WeakestConeIndex, other.RemouldingIndex, Kind, Estimate) { DeclaredUnitWeight = DeclaredUnitWeight, DeclaredAdhesionFactor = DeclaredAdhesionFactor } : this;
 
     /// <summary>Works out rating cone index and undrained strength step by step.</summary>
     /// <returns>The worked steps.</returns>
@@ -142,5 +149,5 @@ public sealed record Soil
 
     /// <summary>Gives the soil in words, invariant culture.</summary>
     /// <returns>Cone index and remoulding index.</returns>
-    public override string ToString() => "cone index " + Text.Kilopascals(ConeIndex.Pascals) + ", remoulding index " + Text.Number(RemouldingIndexUsed) + (RemouldingIndexIsAssumed ? " (assumed)" : string.Empty);
+    public override string ToString() => "cone index " + (IsEstimated ? "about " : string.Empty) + (IsEstimated ? Rough.Kilopascals(ConeIndex.Pascals) : Text.Kilopascals(ConeIndex.Pascals)) + ", remoulding index " + Text.Number(RemouldingIndexUsed, IsEstimated ? 2 : 4) + (RemouldingIndexIsAssumed ? " (assumed)" : string.Empty);
 }

@@ -29,6 +29,9 @@ internal static class SoilKernel
     /// <summary>Undrained strength s_u = CI/N_k.</summary>
     public static double UndrainedStrength(double coneIndexPascals, double coneFactor) => coneIndexPascals / coneFactor;
 
+    /// <summary>Cone index of a strength, CI = N_k s_u.</summary>
+    public static double ConeIndex(double strengthPascals, double coneFactor) => strengthPascals * coneFactor;
+
     /// <summary>Wall and floor strengths of a stuck machine from its readings and the static equilibrium bound.</summary>
     public static StuckSoilStrength Stuck(double coneIndexPascals, double ratingConeIndexPascals, double equilibriumBoundPascals, double coneFactor)
     {

