@@ -89,6 +89,7 @@ internal sealed class CompiledStuckMachine
             AdhesionFactor = s.Soil.AdhesionFactor.DecimalFractions,
             Dug = s.DugSlope is not null,
             SidesDug = s.SidesDug,
+            Face = s.FaceMethod.Law,
             AnyBuried = anyBuried,
         };
         var bellyArea = downAsFound is null ? 0 : downAsFound.Length.Meters * downAsFound.Width.Meters;

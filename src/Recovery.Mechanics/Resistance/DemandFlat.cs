@@ -72,6 +72,9 @@ internal sealed class DemandFlat
     /// <summary>Whether the side walls are dug free.</summary>
     public bool SidesDug { get; init; }
 
+    /// <summary>Law of the soil ahead of buried wheels.</summary>
+    public FaceLaw Face { get; init; }
+
     /// <summary>Whether any wheel is buried.</summary>
     public bool AnyBuried { get; init; }
 

@@ -6,13 +6,13 @@ namespace Recovery.Mechanics.Resistance;
 /// <summary>Names the terms of three sums.</summary>
 internal static class DemandTermList
 {
-    public static IReadOnlyList<DemandTerm> From(in DemandBounds b)
+    public static IReadOnlyList<DemandTerm> From(in DemandBounds b, FaceMethod face)
     {
         var terms = new List<DemandTerm>(10);
         Add(terms, "roll", "rolling of buried wheels", b.Low.Roll, b.Central.Roll, b.High.Roll, ResistanceSources.Composition);
         Add(terms, "base", "locked wheels sliding", b.Low.Base, b.Central.Base, b.High.Base, ResistanceSources.Composition);
         Add(terms, "side", "mud on tyre walls", b.Low.Side, b.Central.Side, b.High.Side, ResistanceSources.Composition);
-        Add(terms, "face", "soil ahead of buried wheels", b.Low.Face, b.Central.Face, b.High.Face, ResistanceSources.Rankine);
+        Add(terms, "face", "soil ahead of buried wheels", b.Low.Face, b.Central.Face, b.High.Face, face.Source);
         Add(terms, "suction", "suction behind buried wheels", b.Low.Suction, b.Central.Suction, b.High.Suction, ResistanceSources.Suction);
         Add(terms, "model", "wheels by the wheel model", b.Low.Model, b.Central.Model, b.High.Model, Terramechanics.TerramechanicsSources.BrixiusRadial);
         Add(terms, "belly", "belly drag", b.Low.Belly, b.Central.Belly, b.High.Belly, ResistanceSources.Composition);

@@ -38,7 +38,10 @@ public sealed class PullDemand
     public ForceBand Total => ForceBand.FromNewtons(LowNewtons, CentralNewtons, HighNewtons);
 
     /// <summary>Gets the terms; in each of the three columns they sum to <see cref="Total"/>.</summary>
-    public IReadOnlyList<DemandTerm> Terms => DemandTermList.From(_bounds);
+    public IReadOnlyList<DemandTerm> Terms => DemandTermList.From(_bounds, Stuck.FaceMethod);
+
+    /// <summary>Gets the method that gave the soil ahead of buried wheels.</summary>
+    public FaceMethod FaceMethod => Stuck.FaceMethod;
 
     /// <summary>Gets the class of the deepest wheel.</summary>
     public DepthClass DepthClass { get; }
@@ -174,6 +177,21 @@ public sealed class PullDemand
         var compiled = CompiledStuckMachine.From(Stuck, Stuck.Machine.Resolve(Suspension.Undeclared), coneFactor);
         DemandBounds.Evaluate(compiled.Flat, compiled.Assumptions, out var bounds);
         return ForceBand.FromNewtons(bounds.Low.Total, bounds.Central.Total, bounds.High.Total);
+    }
+
+    /// <summary>Gives the demand by every face method for undrained clay that a sum can take, the rest alike. The band of <see cref="Total"/> does not hold this spread.</summary>
+    /// <returns>One row per method, the chosen one among them where it is for undrained clay.</returns>
+    public IReadOnlyList<FaceMethodDemand> ByFaceMethod()
+    {
+        var rows = new List<FaceMethodDemand>(FaceMethod.Undrained.Count);
+        foreach (var method in FaceMethod.Undrained)
+        {
+            if (method.HoldsSuction) continue;
+            var demand = Estimate(Stuck with { FaceMethod = method });
+            rows.Add(new FaceMethodDemand(method, demand._bounds.Central.Face, demand.CentralNewtons, demand.Total));
+        }
+
+        return rows.AsReadOnly();
     }
 
     /// <summary>Works out the central demand step by step.</summary>

@@ -24,6 +24,27 @@ internal static class ResistanceSources
     /// <summary>Slopes of an entry rut.</summary>
     public static readonly Source ExitSlopes = new("exit-slopes", "Entry rut 1:10, 1:6, 1:4 where it was not measured: engineering judgement", Standing.Judgement);
 
+    /// <summary>Passive pressure with cohesion and friction.</summary>
+    public static readonly Source RankineFriction = new("rankine-friction", "Rankine passive pressure of a soil with cohesion and friction on a vertical face (textbook plasticity)", Standing.Derived);
+
+    /// <summary>Soft-clay p-y law.</summary>
+    public static readonly Source Matlock = new("matlock-1970", "Matlock 1970, OTC 1204, soft-clay p-y law with its cap and critical depth; texts disagree which of J 0.5 and 0.25 belongs to soft clay", Standing.Secondary);
+
+    /// <summary>Passive resistance of a pipe.</summary>
+    public static readonly Source VerleyLund = new("verley-lund-1995", "Verley and Lund 1995; DNV-RP-F109: passive resistance of a pipe in clay, constants", Standing.FromMemory);
+
+    /// <summary>Lateral breakout, bearing and geometry of a pipe.</summary>
+    public static readonly Source DnvLateral = new("dnv-rp-f114", "DNV-RP-F114, undrained lateral breakout, residual, movement and bearing of a pipe, as coded in an engineering implementation that cites it", Standing.Secondary);
+
+    /// <summary>Earth-moving equation.</summary>
+    public static readonly Source Reece = new("reece-1965", "Reece 1965; Hettiaratchi and Reece 1974; McKyes 1985: earth-moving equation, phi = 0", Standing.FromMemory);
+
+    /// <summary>Bulldozing law.</summary>
+    public static readonly Source Bulldozing = new("bekker-wong-bulldozing", "Bulldozing resistance with local shear factor 0.667, Bekker and Wong, Theory of Ground Vehicles", Standing.Secondary);
+
+    /// <summary>Factors of the bulldozing law.</summary>
+    public static readonly Source BulldozingFactors = new("bulldozing-factors", "K_pc and K_pg of the bulldozing law from the bearing factors of local shear, Bekker and Wong", Standing.FromMemory);
+
     /// <summary>All sources of the room.</summary>
-    public static IEnumerable<Source> All { get; } = [Rankine, Suction, BearingFactor, Composition, DepthRule, ExitSlopes];
+    public static IEnumerable<Source> All { get; } = [Rankine, Suction, BearingFactor, Composition, DepthRule, ExitSlopes, RankineFriction, Matlock, VerleyLund, DnvLateral, Reece, Bulldozing, BulldozingFactors];
 }

@@ -80,6 +80,9 @@ public sealed record StuckMachine
         }
     }
 
+    /// <summary>Gets the method for the soil ahead of buried wheels; Rankine, undrained, where none is chosen. Published methods differ by a factor of about two on one soil.</summary>
+    public FaceMethod FaceMethod { get; init => field = Choosable(value); } = FaceMethod.Rankine;
+
     /// <summary>Gets the height of the fender (lowest part of the body over the wheel) above the bottom of the deepest tyre; null where it was not measured. Accepted range 0.5 to 5 m.</summary>
     public Length? FenderHeight { get; init => field = value is { } v ? Length.FromMeters(Guard.Metres(v, 0.5, 5, nameof(FenderHeight))) : null; }
 
@@ -189,7 +192,17 @@ public sealed record StuckMachine
     /// <returns>The changed copy.</returns>
     public StuckMachine WithMeetsUncutSoil(IReadOnlyList<bool>? meetsUncutSoil) => this with { MeetsUncutSoil = meetsUncutSoil };
 
+    /// <summary>Gives the same with another value: the method for the soil ahead of buried wheels. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="faceMethod">The value, as in <see cref="FaceMethod"/>.</param>
+    /// <returns>The changed copy.</returns>
+    /// <exception cref="ArgumentException">The method holds the suction, which the sum counts apart.</exception>
+    public StuckMachine WithFaceMethod(FaceMethod faceMethod) => this with { FaceMethod = faceMethod };
+
     /// <summary>Gives the stuck machine in words, invariant culture.</summary>
     /// <returns>Machine, soil and depths.</returns>
     public override string ToString() => Machine + ", sunk " + string.Join(" / ", Sinkage.Select(z => Text.Number(z.Meters, 3))) + " m, " + Soil;
+
+    private static FaceMethod Choosable(FaceMethod value) => Guard.NotNull(value, nameof(FaceMethod)).HoldsSuction
+        ? throw new ArgumentException("FaceMethod " + value.Name + " holds the suction behind the wheel, which the sum counts apart; choose " + FaceMethod.ApiSliding.Name + ".", nameof(FaceMethod))
+        : value;
 }

@@ -1,0 +1,77 @@
+"""Recomputes cases of what holds the machine with numpy and SciPy, and writes shared/check-values/resistance-scipy.csv.
+
+The equations are stated here on their own, pressures summed over depth by quadrature where the library has a closed form; nothing is shared
+with the library. Run from the repository root:
+    python3 benchmarks/reference/resistance.py
+Needs numpy and SciPy (Debian: python3-numpy python3-scipy).
+"""
+import csv
+import math
+
+import numpy as np
+import scipy
+from scipy.integrate import quad
+from scipy.optimize import brentq
+
+AUTHORITY = f"numpy {np.__version__}, SciPy {scipy.__version__}, benchmarks/reference/resistance.py"
+ROWS = []
+
+
+def row(ident, model, given, expected, tolerance="rel 1e-9"):
+    pack = lambda pairs: "; ".join(f"{k}={v} {u}" if isinstance(v, str) else f"{k}={float(v)!r} {u}" for k, v, u in pairs)
+    ROWS.append(["scipy-" + ident, model, pack(given), pack(expected), tolerance, AUTHORITY, "reference library"])
+
+
+def over_depth(pressure, z, breaks=()):
+    return quad(pressure, 0, z, points=[x for x in breaks if 0 < x < z] or None, epsabs=1e-10, epsrel=1e-13, limit=200)[0]
+
+
+# --- soil ahead of a wheel: pressure over depth --------------------------------------------------------------------------
+def faces(b, d, z, s, gamma):
+    out = {}
+    out["rankine"] = b * over_depth(lambda x: gamma * x + 2 * s, z)
+    out["sliding"] = b * over_depth(lambda x: 2 * s, z)
+    out["full-contact"] = b * over_depth(lambda x: 4 * s, z)
+    for name, j in (("matlock-upper", 0.5), ("matlock-lower", 0.25)):
+        p = lambda x: min(3 * s + gamma * x + j * s * x / b, 9 * s)
+        cross = brentq(lambda x: 3 * s + gamma * x + j * s * x / b - 9 * s, 0, 1e4)
+        out[name] = b * over_depth(p, z, [cross])
+    out["verley-lund"] = b * 4.1 * s * d * np.exp(1.31 * np.log(z / d) - 0.39 * np.log(s / (d * gamma)))
+    for name, c1, c3 in (("lateral", 1.7, 0.6), ("lateral-laboratory", 0.78, 0.71)):
+        out[name] = b * (c1 * s * d * np.power(z / d, 0.61) + c3 * gamma * z * z)
+    out["reece"] = b * over_depth(lambda x: gamma * x + 2 * np.sqrt(1.5) * s, z)
+    phi = math.radians(20)
+    kp = (1 + math.sin(phi)) / (1 - math.sin(phi))
+    out["friction-20"] = b * over_depth(lambda x: gamma * x * kp + 2 * s * math.sqrt(kp), z)
+    local = math.atan(2 / 3 * math.tan(phi))
+    kpc = (11.8 - math.tan(local)) * math.cos(local) ** 2
+    kpg = (2 * 2.9 / math.tan(local) + 1) * math.cos(local) ** 2
+    out["local-shear"] = b * over_depth(lambda x: 0.667 * s * kpc + gamma * x * kpg, z)
+    return out
+
+
+for n, (b, d, z, s, gamma) in enumerate([(0.6, 2.0, 0.5, 10e3, 17e3), (1.0, 1.95, 0.9, 3e3, 18e3), (0.4, 1.6, 0.25, 42e3, 16e3), (0.3, 1.5, 1.2, 1.2e3, 19e3)]):
+    row(f"faces-{n}", "faces", [("b", b, "m"), ("d", d, "m"), ("z", z, "m"), ("s_u", s, "Pa"), ("gamma", gamma / 1000, "kN/m3")], [(k, v, "N") for k, v in faces(b, d, z, s, gamma).items()])
+
+
+# --- a wheel as a short pipe -----------------------------------------------------------------------------------------------
+def section(d, z):
+    r = d / 2
+    below = lambda h: 2 * math.sqrt(max(0.0, r * r - (r - h) ** 2)) if h < r else d
+    return quad(below, 0, z, points=[r] if z > r else None, epsabs=1e-12, epsrel=1e-12)[0]
+
+
+for n, (b, d, z, s, gamma, load) in enumerate([(0.7, 1.8, 0.4, 6e3, 17e3, 14e3), (0.6, 2.0, 1.2, 12e3, 9e3, 25e3), (1.0, 1.95, 0.12, 25e3, 18e3, 5e3)]):
+    factor = min(6 * (z / d) ** 0.25, 3.4 * (10 * z / d) ** 0.5)
+    bearing = b * (factor * d * s + 1.5 * gamma * section(d, z))
+    needed = brentq(lambda q: b * (factor * d * q + 1.5 * gamma * section(d, z)) - bearing, 1.0, 1e6, xtol=1e-9)
+    v = load / b
+    breakout = b * (1.7 * s * d * (z / d) ** 0.61 + 0.23 * d * s * np.power(v / (d * s), 0.83) + 0.6 * gamma * z * z)
+    row(f"immersed-{n}", "immersed", [("b", b, "m"), ("d", d, "m"), ("z", z, "m"), ("s_u", s, "Pa"), ("gamma", gamma / 1000, "kN/m3"), ("W", load, "N")],
+        [("A", section(d, z), "m2"), ("Q", bearing, "N"), ("s_needed", needed, "Pa"), ("P", breakout, "N"), ("P_res", load * (0.32 + 0.8 * np.power(z / d, 0.8)), "N")], "rel 1e-8")
+
+with open("shared/check-values/resistance-scipy.csv", "w", newline="", encoding="utf-8") as out:
+    writer = csv.writer(out, lineterminator="\n")
+    writer.writerow("id,model,given,expected,tolerance,authority,standing".split(","))
+    writer.writerows(ROWS)
+print(len(ROWS), "rows,", AUTHORITY)
