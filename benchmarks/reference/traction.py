@@ -1,0 +1,138 @@
+"""Recomputes winch, tackle, anchors and the pull of several machines with numpy and SciPy, and writes shared/check-values/traction-scipy.csv.
+
+The equations are stated here on their own; nothing is shared with the library. Run from the repository root:
+    python3 benchmarks/reference/traction.py
+Needs numpy and SciPy (Debian: python3-numpy python3-scipy).
+"""
+import csv
+import math
+
+import numpy as np
+import scipy
+from scipy.integrate import quad, solve_ivp
+from scipy.optimize import brentq
+
+AUTHORITY = f"numpy {np.__version__}, SciPy {scipy.__version__}, benchmarks/reference/traction.py"
+ROWS = []
+
+
+def row(ident, model, given, expected, tolerance="rel 1e-9"):
+    def value(v):
+        return v if isinstance(v, str) else repr(float(v))
+
+    pack = lambda pairs: "; ".join(f"{k}={value(v)} {u}" for k, v, u in pairs)
+    ROWS.append([ident, model, pack(given), pack(expected), tolerance, AUTHORITY, "reference library"])
+
+
+# --- winch: torque balance and the length of rope wound turn by turn ----------------------------------------------------
+for n, (p1, d, drum, width, rope) in enumerate([(120e3, 0.014, 0.22, 0.30, 60.0), (80e3, 0.012, 0.15, 0.25, 90.0), (250e3, 0.024, 0.40, 0.55, 120.0)]):
+    radii = (drum + d) / 2 + d * np.arange(8)
+    pulls = p1 * radii[0] / radii
+    turns = math.floor(width / d)
+    held = np.cumsum(turns * 2 * math.pi * radii)
+    layer = int(np.searchsorted(held, rope)) + 1
+    row(f"scipy-winch-{n}", "winch", [("P1", p1, "N"), ("d", d, "m"), ("D", drum, "m"), ("w", width, "m"), ("rope", rope, "m")],
+        [("P2", pulls[1], "N"), ("P5", pulls[4], "N"), ("P8", pulls[7], "N"), ("layer", layer, "1"), ("on_layer", pulls[layer - 1], "N")])
+
+# --- fleet angle: root of the tangent ------------------------------------------------------------------------------------
+for n, (width, angle) in enumerate([(0.30, 1.5), (0.55, 2.0)]):
+    lead = brentq(lambda a: math.degrees(math.atan2(width / 2, a)) - angle, 0.1, 1e3, xtol=1e-13, rtol=1e-14)
+    row(f"scipy-fleet-{n}", "fleet-angle", [("w", width, "m"), ("grooved", "yes" if angle > 1.8 else "no", "class")], [("lead", lead, "m")])
+
+# --- capstan: the differential equation dT/d(beta) = mu T ------------------------------------------------------------------
+for n, (mu, wrap) in enumerate([(0.10, 540.0), (0.30, 270.0), (0.22, 45.0)]):
+    sol = solve_ivp(lambda _, t: mu * t, (0, math.radians(wrap)), [1.0], rtol=1e-13, atol=1e-14, method="DOP853")
+    row(f"scipy-capstan-{n}", "capstan", [("mu", mu, "1"), ("wrap", wrap, "deg")], [("ratio", sol.y[0, -1], "1")], "rel 1e-10")
+
+# --- tackle: all tensions and place forces as one linear system, the advantage also from the lengths of the ropes --------------
+#     A rope: (hauled at, [places of its sheaves], dead end). Places: H haul, A anchor, L load, other letters travellers.
+RIGS = {
+    "2-moving": [("H", ["L"], "A")],
+    "3-moving": [("H", ["L", "A"], "L")],
+    "4-fixed": [("H", ["A", "L", "A", "L"], "A")],
+    "2-on-3": [("H", ["t"], "A"), ("t", ["L", "A"], "L")],
+    "spanish": [("H", ["t"], "L"), ("t", ["A"], "L")],
+    "two-travellers": [("H", ["t"], "A"), ("t", ["u"], "A"), ("u", ["L"], "A")],
+}
+BEYOND = {"spanish"}  # hauled away from the anchor
+for name, ropes in RIGS.items():
+    for eta in (1.0, 0.96, 0.91):
+        # Unknowns: tension of every part of every rope; equations: haul = 1, each sheave, each traveller in balance.
+        index, count = {}, 0
+        for r, (_, blocks, _) in enumerate(ropes):
+            for k in range(len(blocks) + 1):
+                index[r, k] = count
+                count += 1
+        a, rhs = np.zeros((count, count)), np.zeros(count)
+        eq = 0
+        for r, (hauled, blocks, _) in enumerate(ropes):
+            for k in range(len(blocks)):
+                a[eq, index[r, k + 1]], a[eq, index[r, k]] = 1.0, -eta
+                eq += 1
+            a[eq, index[r, 0]] = 1.0
+            if hauled == "H":
+                rhs[eq] = 1.0
+            else:
+                for q, (_, other, dead) in enumerate(ropes):
+                    for k, place in enumerate(other):
+                        if place == hauled:
+                            a[eq, index[q, k]] -= 1.0
+                            a[eq, index[q, k + 1]] -= 1.0
+                    if dead == hauled:
+                        a[eq, index[q, len(other)]] -= 1.0
+            eq += 1
+        t = np.linalg.solve(a, rhs)
+
+        def on(place):
+            total = 0.0
+            for q, (_, blocks, dead) in enumerate(ropes):
+                total += sum(t[index[q, k]] + t[index[q, k + 1]] for k, p in enumerate(blocks) if p == place)
+                total += t[index[q, len(blocks)]] if dead == place else 0.0
+            return total
+
+        row(f"scipy-tackle-{name}-{eta:g}", "tackle", [("rig", name, "class"), ("eta", eta, "1")], [("load", on("L"), "1"), ("anchor", on("A"), "1")], "rel 1e-12")
+
+    # Kinematics: ropes keep their length while the casualty comes one metre nearer; travellers lie between anchor and casualty.
+    travellers = sorted({h for h, _, _ in ropes if h != "H"})
+    at = {"A": 0.0, "L": 100.0} | {p: 50.0 + 5 * i for i, p in enumerate(travellers)}
+    order = {p: at[p] for p in at}
+    # Rate of each point towards the anchor: unknown for travellers and for the haul.
+    unknown = travellers + ["H"]
+    m, b = np.zeros((len(ropes), len(unknown))), np.zeros(len(ropes))
+    for r, (hauled, blocks, dead) in enumerate(ropes):
+        way = [hauled] + blocks + [dead]
+        for p, q in zip(way, way[1:]):
+            if p == "H":
+                # The haul stands fixed, by the anchor or beyond the casualty, and takes rope in at a rate of its own.
+                far, near = ("B", q) if name in BEYOND else (q, "A")
+                m[r, unknown.index("H")] += 1.0
+            else:
+                far, near = (p, q) if order[p] >= order[q] else (q, p)
+            for place, sign in ((far, -1.0), (near, 1.0)):
+                if place == "L":
+                    b[r] -= sign
+                elif place in travellers:
+                    m[r, unknown.index(place)] += sign
+    v = np.linalg.solve(m, b)
+    row(f"scipy-tackle-way-{name}", "tackle-way", [("rig", name, "class")], [("rope_per_metre", v[-1], "1")], "rel 1e-12")
+
+# --- a block: vector sum of its two parts ------------------------------------------------------------------------------------
+for n, (t1, eta, angle) in enumerate([(100e3, 1.0, 60.0), (100e3, 1.0, 120.0), (80e3, 0.91, 90.0), (50e3, 0.96, 0.0)]):
+    force = np.linalg.norm(t1 * np.array([1.0, 0.0]) + eta * t1 * np.array([math.cos(math.radians(angle)), math.sin(math.radians(angle))]))
+    row(f"scipy-block-{n}", "block", [("T", t1, "N"), ("eta", eta, "1"), ("angle", angle, "deg")], [("F", force, "N")])
+
+# --- handbook steps --------------------------------------------------------------------------------------------------------------
+for n, (load, effort, fixed) in enumerate([(300e3, 100e3, 0), (430e3, 90e3, 0), (250e3, 60e3, 1)]):
+    ma = np.arange(1, 13)
+    sheaves = ma - 1 + fixed
+    fall = load * (1 + 0.1 * sheaves) / ma
+    first = int(-(-load // effort))
+    best = int(np.argmax((ma >= first) & (fall < effort)))
+    row(f"scipy-estimate-{n}", "estimate", [("load", load, "N"), ("effort", effort, "N"), ("fixed", "yes" if fixed else "no", "class")],
+        [("MA", ma[best], "1"), ("fall_line", fall[best], "N"), ("tries", ma[best] - first + 1, "1")])
+
+with open("shared/check-values/traction-scipy.csv", "w", newline="") as handle:
+    writer = csv.writer(handle, lineterminator="\n")
+    writer.writerow(["id", "model", "given", "expected", "tolerance", "authority", "standing"])
+    writer.writerows(ROWS)
+print(len(ROWS), "rows")

@@ -1,0 +1,13 @@
+using System;
+
+namespace Recovery.Mechanics.Traction;
+
+/// <summary>Friction of a wrap. SI in, SI out.</summary>
+internal static class CapstanKernel
+{
+    /// <summary>Tension ratio over a wrap: exp(mu beta), whatever the radius.</summary>
+    public static double Ratio(double friction, double wrapRadians) => Math.Exp(friction * wrapRadians);
+
+    /// <summary>Wrap that a ratio needs: ln(ratio)/mu.</summary>
+    public static double Wrap(double friction, double ratio) => Math.Log(ratio) / friction;
+}
