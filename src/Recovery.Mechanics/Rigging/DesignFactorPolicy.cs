@@ -7,11 +7,12 @@ namespace Recovery.Mechanics.Rigging;
 /// <remarks>Immutable, equality by value.</remarks>
 public sealed record DesignFactorPolicy
 {
-    private DesignFactorPolicy(string name, double factor, Source source)
+    private DesignFactorPolicy(string name, double factor, Source source, bool standsForPeak = false)
     {
         Name = name;
         Factor = factor;
         Source = source;
+        StandsForPeak = standsForPeak;
     }
 
     /// <summary>Gets factor 5: usual for a slow pull on synthetics, US sling practice.</summary>
@@ -31,6 +32,30 @@ public sealed record DesignFactorPolicy
 
     /// <summary>Gets the source.</summary>
     public Source Source { get; }
+
+    /// <summary>Gets whether the factor stands for a shock that nobody computed. Such a policy is refused where a peak is computed.</summary>
+    public bool StandsForPeak { get; }
+
+    /// <summary>Makes a policy from a published design factor on breaking strength; the high end of a range.</summary>
+    /// <param name="published">The published factor.</param>
+    /// <returns>The policy.</returns>
+    /// <exception cref="ArgumentNullException">The factor is null.</exception>
+    /// <exception cref="ArgumentException">The factor is one on proof load or yield.</exception>
+    public static DesignFactorPolicy Of(PublishedDesignFactor published)
+    {
+        Guard.NotNull(published, nameof(published));
+        if (published.Basis != FactorBasis.BreakingStrength) throw new ArgumentException("published is a factor on " + published.Basis + "; a policy divides breaking strengths.", nameof(published));
+        return new(published.Item + ", " + published.Region + ", factor " + Text.Number(published.High), published.High, published.Source, published.StandsForPeak);
+    }
+
+    /// <summary>Gives what a derated breaking strength may carry under this policy.</summary>
+    /// <param name="deratedStrength">Derated breaking strength, 0 to 100,000 kN.</param>
+    /// <returns>The allowable load.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The strength is outside its range.</exception>
+    public UnitsNet.Force Allowable(UnitsNet.Force deratedStrength) => UnitsNet.Force.FromNewtons(MarkingKernel.Working(Guard.Newtons(deratedStrength, 0, 1e5, nameof(deratedStrength)), Factor));
+
+    internal DesignFactorPolicy WithComputedPeak(string name) =>
+        StandsForPeak ? throw new ArgumentException("policy '" + Name + "' stands for a shock that nobody computed; here the peak is computed, so it would be counted twice. Name a factor for the steady load.", name) : this;
 
     /// <summary>Makes a policy of the caller's own.</summary>
     /// <param name="name">Its name, shown in results.</param>

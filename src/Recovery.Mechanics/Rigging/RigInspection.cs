@@ -41,7 +41,9 @@ internal static class RigInspection
     private static void Of(string name, Rating rating, double? breaking, List<Finding> findings)
     {
         if (rating.Kind == RatingKind.Unknown) findings.Add(new Finding(RiggingFindings.RatingUnknown, name));
+        else if (rating.Kind == RatingKind.ProofLoad && breaking is null) findings.Add(new Finding(RiggingFindings.ProofLoadOnly, name));
         else if (breaking is null) findings.Add(new Finding(RiggingFindings.BreakingUnknown, name));
+        else if (rating.Kind == RatingKind.LashingCapacity) findings.Add(new Finding(RiggingFindings.LashingGear, name));
     }
 
     private static void OfAngle(Bridle bridle, List<Finding> findings)

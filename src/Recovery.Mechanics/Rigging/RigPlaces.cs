@@ -8,6 +8,7 @@ internal static class RigPlaces
 {
     public static RigPlace[] From(Rig rig, DesignFactorPolicy policy, double wear)
     {
+        policy.WithComputedPeak(nameof(policy));
         var places = new List<RigPlace>(rig.Parts.Count + 2);
         var bridle = rig.Bridle;
         var leg = bridle?.LegShareWithFriction ?? 1;

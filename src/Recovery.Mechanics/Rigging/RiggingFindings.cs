@@ -9,6 +9,8 @@ internal static class RiggingFindings
 {
     public static readonly FindingDefinition RatingUnknown = new("rig.rating-basis-unknown", Severity.Stop, "Nobody knows whether the marking of the {subject} is a breaking strength or a working load limit, or it has none: the two readings differ five to eight times.", "Find the tag, the maker's sheet or another part whose marking says what it is.", RiggingSources.UnknownRating);
     public static readonly FindingDefinition BreakingUnknown = new("rig.breaking-strength-unknown", Severity.Stop, "The {subject} is marked with a working load limit alone; without its design factor or breaking strength a peak cannot be checked against it.", "Find the design factor or the breaking strength of the part.", RiggingSources.UnknownRating);
+    public static readonly FindingDefinition ProofLoadOnly = new("rig.proof-load-only", Severity.Stop, "All that is known of the {subject} is a proof load: the load of a test, no capacity.", "Find its breaking strength or working load limit.", GearSources.ProofNoCapacity);
+    public static readonly FindingDefinition LashingGear = new("rig.lashing-gear", Severity.Caution, "The {subject} is cargo lashing gear: its breaking strength is taken as twice the lashing capacity, from memory, and it is not made to pull.", "Use a strap made for pulling, with a known breaking strength.", GearSources.Lashing);
     public static readonly FindingDefinition Damage = new("rig.damage", Severity.Stop, "The {subject} is out of service: cut, stitching, burn, knot, missing tag, frozen wet, or a bent or worn shackle. No factor rescues it.", "Take it away and use a sound part.", RiggingSources.RejectCriteria);
     public static readonly FindingDefinition MetalJoiner = new("line.metal-joiner", Severity.Stop, "The {subject} joins straps in the middle of an elastic line: if the line parts it is thrown along it.", "Join straps with a soft shackle, or use one strap of the length needed.", GeneralSources.Trade);
     public static readonly FindingDefinition StrapOnStrap = new("rig.strap-on-strap", Severity.Stop, "The {subject} is joined to the next strap eye through eye: no rating on a tag covers that, and one cuts the other by heat.", "Join them with a soft shackle.", GeneralSources.Trade);
@@ -38,7 +40,7 @@ internal static class RiggingFindings
     /// <summary>All kinds of the room.</summary>
     public static IEnumerable<FindingDefinition> All { get; } =
     [
-        RatingUnknown, BreakingUnknown, Damage, MetalJoiner, StrapOnStrap, AttachmentUnidentified, AttachmentForbidden, AttachmentUnapproved, AttachmentNoNumber, AttachmentWorkingLoad, AttachmentYield, BelowFloor, RatedExceeded, PartialFactors,
+        RatingUnknown, BreakingUnknown, ProofLoadOnly, LashingGear, Damage, MetalJoiner, StrapOnStrap, AttachmentUnidentified, AttachmentForbidden, AttachmentUnapproved, AttachmentNoNumber, AttachmentWorkingLoad, AttachmentYield, BelowFloor, RatedExceeded, PartialFactors,
         ShackleRated, ShacklePeak, ShackleOffAxis, ScrewPin, BightNoEvidence, BightBelow, CarelessLow, CarelessHolds, SecondPullLow, WithinTenPercent, BridleWide, BridleTooWide, NoRedundancy,
     ];
 }

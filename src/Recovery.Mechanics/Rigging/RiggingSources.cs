@@ -32,6 +32,6 @@ internal static class RiggingSources
     public static IEnumerable<Source> All { get; } =
     [
         DesignFactorUs, DesignFactorEu, DesignFactorAu, ShockedTowLine, PartialFactors, LoadFactor, ShacklePeak, Choker, ChokeAngle, WetNylon, WetOther, Bridle, WebbingFriction, Bight,
-        ShackleAxis, Levels, RejectCriteria, UnknownRating, AttachmentDeaths, ScrewPin, BridleGates,
+        ShackleAxis, Levels, RejectCriteria, UnknownRating, AttachmentDeaths, ScrewPin, BridleGates, .. GearSources.All,
     ];
 }

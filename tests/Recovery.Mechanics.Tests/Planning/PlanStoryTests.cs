@@ -47,6 +47,8 @@ public class PlanStoryTests
         ["line.metal-joiner"] = () => Parts(p => [p[0], new Shackle("joiner", Rating.WorkingLoadLimitTonnes(55, 5), Mass.FromKilograms(30)), .. p.Skip(1)]),
         ["rig.rating-basis-unknown"] = () => ReferencePlans.Gentle().With(ReferencePlans.StrongRig().Replace("recovery strap", new Strap("recovery strap", Fibre.Nylon, Rating.Unknown(KN(600)), M(12)))),
         ["rig.breaking-strength-unknown"] = () => ReferencePlans.Gentle().With(ReferencePlans.StrongRig().Replace("axle strap", new Strap("axle strap", Fibre.Polyester, Rating.WorkingLoadLimitTonnes(40), M(2)) { Choked = true })),
+        ["rig.proof-load-only"] = () => ReferencePlans.Gentle().With(ReferencePlans.StrongRig().Replace("axle strap", Strap("axle strap") with { Rating = Rating.ProofLoad(Marking.Tonnes(100)) })),
+        ["rig.lashing-gear"] = () => ReferencePlans.Gentle().With(ReferencePlans.StrongRig().Replace("axle strap", Strap("axle strap") with { Rating = Rating.LashingCapacity(Marking.Tonnes(150)) })),
         ["rig.damage"] = () => ReferencePlans.Gentle().With(ReferencePlans.StrongRig().Replace("axle strap", Strap("axle strap") with { Condition = StrapCondition.Cut })),
         ["rig.strap-on-strap"] = () => Parts(p => [new Strap("extension", Fibre.Nylon, Rating.BreakingStrengthTonnes(300), M(5)), .. p]),
         ["rig.attachment-unidentified"] = () => Casualty(new AttachmentPoint("something under there", AttachmentKind.Unidentified, false)),
