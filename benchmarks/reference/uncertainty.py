@@ -1,0 +1,59 @@
+"""Recomputes cases of the room Uncertainty with numpy and SciPy, and writes shared/check-values/uncertainty-scipy.csv.
+
+The equations are stated here on their own; nothing is shared with the library. Run from the repository root:
+    python3 benchmarks/reference/uncertainty.py
+Needs numpy and SciPy (Debian: python3-numpy python3-scipy).
+"""
+import csv
+import math
+
+import numpy as np
+import scipy
+from scipy import integrate, special, stats
+
+AUTHORITY = f"numpy {np.__version__}, SciPy {scipy.__version__}, benchmarks/reference/uncertainty.py"
+ROWS = []
+
+
+def row(ident, model, given, expected, tolerance="rel 1e-12"):
+    text = lambda v: v if isinstance(v, str) else "|".join(repr(float(x)) for x in v) if isinstance(v, (list, tuple, np.ndarray)) else repr(float(v))
+    pack = lambda pairs: "; ".join(f"{k}={text(v)} 1" for k, v in pairs)
+    ROWS.append([f"uncertainty-scipy-{ident}", model, pack(given), pack(expected), tolerance, AUTHORITY, "reference library"])
+
+
+# --- normal distribution ------------------------------------------------------------------------------------------------
+for n, x in enumerate([-37.5, -12.5, -8.0, -5.66, -5.65, -3.7, -1.3, -0.6745, -0.6744, -1e-3, 0.0, 0.3, 0.6745, 1.96, 4.2, 8.0]):
+    row(f"cdf-{n}", "normal-cdf", [("x", x)], [("P", special.ndtr(x))], "rel 4e-14")
+for n, p in enumerate([1e-300, 1e-100, 1e-20, 2.3e-11, 1e-6, 0.02, 0.0749, 0.0751, 0.31, 0.5, 0.77, 0.9251, 0.999, 1 - 1e-9]):
+    row(f"inverse-{n}", "normal-inverse", [("P", p)], [("x", special.ndtri(p))], "rel 1e-14" if p != 0.5 else "abs 1e-16")
+
+# --- spreads: quantiles at eight probabilities, mean, deviation ------------------------------------------------------------
+PROBABILITIES = [1e-9, 1e-3, 0.05, 0.3, 0.5, 0.8, 0.999, 1 - 1e-7]
+
+
+def spread(ident, kind, given, dist, tolerance="rel 2e-12", upper=None):
+    q = [dist.ppf(p) if p < 0.9 or upper is None else upper(1 - p) for p in PROBABILITIES]
+    row(f"spread-{ident}", "spread", [("kind", kind)] + given + [("p", PROBABILITIES)], [("q", q), ("mean", dist.mean()), ("sd", dist.std())], tolerance)
+
+
+zeta = math.sqrt(math.log(1 + 0.45**2))
+spread("lognormal", "lognormal", [("a", 350.0), ("b", 0.45)], stats.lognorm(zeta, scale=350 / math.sqrt(1 + 0.45**2)), "rel 1e-11")
+spread("normal", "normal", [("a", -2.0), ("b", 3.0)], stats.norm(-2, 3))
+spread("uniform", "uniform", [("a", 2.0), ("b", 5.0)], stats.uniform(2, 3))
+spread("triangular", "triangular", [("a", 10.0), ("b", 12.5), ("c", 20.0)], stats.triang(0.25, 10, 10), "rel 1e-9")
+spread("triangular-left", "triangular", [("a", 1.0), ("b", 1.0), ("c", 3.0)], stats.triang(0, 1, 2), "rel 1e-9")
+spread("pert", "pert", [("a", 0.1), ("b", 0.2), ("c", 0.8)], stats.beta(1 + 4 * 0.1 / 0.7, 1 + 4 * 0.6 / 0.7, 0.1, 0.7), "rel 1e-8")
+scale = 4 * math.sqrt(6) / math.pi
+spread("gumbel", "gumbel", [("a", 20.0), ("b", 4.0)], stats.gumbel_r(20 - np.euler_gamma * scale, scale), "rel 1e-9", upper=None)
+spread("truncated", "truncated", [("a", 0.9), ("b", 0.1), ("c", 1 / 3), ("d", 1.0)], stats.truncnorm((1 / 3 - 0.9) / 0.1, 1, 0.9, 0.1), "rel 1e-6")
+
+
+def main():
+    with open("shared/check-values/uncertainty-scipy.csv", "w", newline="", encoding="utf-8") as f:
+        w = csv.writer(f, lineterminator="\n")
+        w.writerow("id,model,given,expected,tolerance,authority,standing".split(","))
+        w.writerows(ROWS)
+    print(len(ROWS), "rows")
+
+
+main()
