@@ -57,6 +57,12 @@ public sealed class Assessment
     /// <summary>Gets the facts that are still to measure, each with what it would change.</summary>
     public IReadOnlyList<Assumption> Assumptions => AssumptionList.Of(Plan, Demand);
 
+    /// <summary>Gets every source that went into the assessment, each once: those of the terms, the line, the gear and the findings.</summary>
+    public IReadOnlyList<Source> Sources => SourceList.Of(this);
+
+    /// <summary>Gets the weakest standing among <see cref="Sources"/>: the standing of the whole.</summary>
+    public Standing Standing => Standings.Weakest(Sources);
+
     /// <summary>Gets the version of the library and of its set of models.</summary>
     public static string ModelSet => "Recovery.Mechanics 0.1, Brixius (bias sustained, radial imposable and resistance), wall and floor composition 1";
 

@@ -152,6 +152,7 @@ internal static class AssessmentReport
     {
         w.Section("about", "What this is");
         w.Paragraph("A reckoning on published models and stated judgement (" + Assessment.ModelSet + "), not validated against pulls of heavy farm machines: no such record is public. It has not looked at brakes and steering of the stuck machine, sideways pull and overturning, the puller's way in and out, what lies buried, or the state of gear beyond what was declared.");
+        w.Paragraph("Weakest standing of what went in: " + Standings.Describe(a.Standing) + "; " + Text.Number(a.Sources.Count) + " sources, listed with the structured assessment and in the bibliography.");
         w.Paragraph("Policy: " + a.Plan.Policy + ". Input " + a.Fingerprint + ".");
     }
 

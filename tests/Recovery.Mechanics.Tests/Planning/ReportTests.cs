@@ -45,6 +45,17 @@ public class ReportTests
     }
 
     [Fact]
+    public void The_whole_takes_the_weakest_standing_of_what_went_in()
+    {
+        var a = ReferencePlans.AsFound().Assess();
+        Assert.Equal(Standing.FromMemory, a.Standing);
+        Assert.Contains(a.Sources, s => s.Key == "brixius-1987");
+        Assert.Contains(a.Sources, s => s.Key == "0027-nd-partial-factors");
+        Assert.All(a.Sources, s => Assert.Contains(s, SourceCatalogue.All));
+        Assert.Equal(a.Sources.Count, a.Sources.Distinct().Count());
+    }
+
+    [Fact]
     public void A_measured_pull_gives_a_resistance_with_its_band()
     {
         var a = ReferencePlans.Gentle().Assess();
