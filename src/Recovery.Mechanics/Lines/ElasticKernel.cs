@@ -17,11 +17,17 @@ internal static class ElasticKernel
     /// <summary>Two lines one after the other, 1/k = 1/k1 + 1/k2.</summary>
     public static double InSeries(double first, double second) => first * second / (first + second);
 
+    /// <summary>Energy per unit line mass, F eps/(2 m').</summary>
+    public static double EnergyPerMass(double forceNewtons, double strain, double massPerMetre) => forceNewtons * strain / (2 * massPerMetre);
+
     /// <summary>Wave speed in unstretched coordinates, sqrt(EA/m').</summary>
     public static double WaveSpeed(double axialStiffnessNewtons, double massPerMetre) => Math.Sqrt(axialStiffnessNewtons / massPerMetre);
 
     /// <summary>Impedance sqrt(EA m').</summary>
     public static double Impedance(double axialStiffnessNewtons, double massPerMetre) => Math.Sqrt(axialStiffnessNewtons * massPerMetre);
+
+    /// <summary>Included angle of a strap of length L whose middle runs through an eye, anchors w apart: 2 asin(w/L).</summary>
+    public static double RunningBridleAngle(double lengthMetres, double anchorSpacing) => 2 * Math.Asin(anchorSpacing / lengthMetres);
 
     /// <summary>Stiffness along the pull of one strap whose middle runs through an eye, 4 cos^2(theta/2) EA/L.</summary>
     public static double RunningBridleStiffness(double axialStiffnessNewtons, double lengthMetres, double includedAngleRadians)
@@ -29,4 +35,8 @@ internal static class ElasticKernel
         var c = Math.Cos(includedAngleRadians / 2);
         return 4 * c * c * axialStiffnessNewtons / lengthMetres;
     }
+
+    /// <summary>Fraction recovered where loading goes as (eps/em)^n and unloading as ((eps - ep)/(em - ep))^q: (n + 1)/(q + 1) (1 - ep/em).</summary>
+    public static double RecoveredFraction(double loadingExponent, double unloadingExponent, double setOverStrain) =>
+        (loadingExponent + 1) / (unloadingExponent + 1) * (1 - setOverStrain);
 }

@@ -21,6 +21,9 @@ internal struct LineLoadInput
     /// <summary>Theoretical speed of the locked gear, m/s; negative: none.</summary>
     public double GearSpeed;
 
+    /// <summary>Whether a condition of the locked-gear rule is known not to be met: the speed of the gear still counts, the rule does not.</summary>
+    public bool GearRuleBroken;
+
     /// <summary>Slack, m; negative: not declared.</summary>
     public double Slack;
 

@@ -17,6 +17,10 @@ internal static class LineLoadKernel
         o.CarelessSoft = Careless(i, i.Soft);
         o.SecondProcedure = Peak(i, i.Stiff * i.BeddedFactor, out _);
         o.SecondCareless = Careless(i, i.Stiff * i.BeddedFactor);
+        o.StretchSoft = ElasticKernel.Stretch(o.ProcedureSoft, i.Soft);
+        o.StretchStiff = ElasticKernel.Stretch(o.Procedure, o.StiffUsed);
+        o.EnergySoft = ElasticKernel.Energy(o.ProcedureSoft, i.Soft);
+        o.EnergyStiff = ElasticKernel.Energy(o.Procedure, o.StiffUsed);
     }
 
     private static double Careless(in LineLoadInput i, double stiffness) => TakeUpKernel.HeldPeak(i.Pull, stiffness, i.Mass, i.CarelessSpeed, i.CarelessSlack);
@@ -33,7 +37,7 @@ internal static class LineLoadKernel
         var speed = i.Approach >= 0 ? i.Approach : Math.Max(0, i.GearSpeed);
         var peak = TakeUpKernel.HeldPeak(i.Pull, stiffness, i.Mass, speed, i.Slack >= 0 ? i.Slack : i.CarelessSlack);
         rule = LineLoadRule.HeldAnchor;
-        if (i.GearSpeed >= 0)
+        if (i.GearSpeed >= 0 && !i.GearRuleBroken)
         {
             var locked = TakeUpKernel.LockedGearPeak(i.Pull, stiffness, i.Mass, i.GearSpeed);
             if (locked < peak)

@@ -27,6 +27,18 @@ internal struct LineLoadOutput
     /// <summary>Stiffness of the stiff end that the procedure used, N/m.</summary>
     public double StiffUsed;
 
+    /// <summary>Stretch at the soft end with its own procedure peak, m.</summary>
+    public double StretchSoft;
+
+    /// <summary>Stretch at the stiff end with its own procedure peak, m.</summary>
+    public double StretchStiff;
+
+    /// <summary>Energy at the soft end with its own procedure peak, J.</summary>
+    public double EnergySoft;
+
+    /// <summary>Energy at the stiff end with its own procedure peak, J.</summary>
+    public double EnergyStiff;
+
     /// <summary>Rule that set the procedure.</summary>
     public LineLoadRule Rule;
 }

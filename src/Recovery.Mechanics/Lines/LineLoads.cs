@@ -53,7 +53,22 @@ public sealed class LineLoads
     public LineLoadRule Rule => _output.Rule;
 
     /// <summary>Gets the greater of the energies stored in the line at the two ends, each with its own procedure peak.</summary>
-    public Energy StoredEnergy => Energy.FromJoules(Math.Max(ElasticKernel.Energy(_output.ProcedureSoft, _input.Soft), ElasticKernel.Energy(_output.Procedure, _output.StiffUsed)));
+    public Energy StoredEnergy => Energy.FromJoules(Math.Max(_output.EnergySoft, _output.EnergyStiff));
+
+    /// <summary>Gets the stretch of the line at the procedure peak, each end with its own.</summary>
+    public StretchBand Stretch => new(Math.Min(_output.StretchStiff, _output.StretchSoft), Math.Max(_output.StretchStiff, _output.StretchSoft));
+
+    /// <summary>Gives what follows from the loads: a run-up, nothing declared, a gear whose rule is not claimed, what a second pull does.</summary>
+    /// <returns>The findings; empty where there are none.</returns>
+    public IReadOnlyList<Finding> Findings()
+    {
+        var findings = new List<Finding>();
+        if (Procedure.IsRunUp) findings.Add(new Finding(LinesFindings.RunUp, "line"));
+        if (!Procedure.IsDeclared) findings.Add(new Finding(LinesFindings.ProcedureUndeclared, "line", _output.Procedure / 1000, _output.Steady / 1000, "kN"));
+        if (Procedure.LockedGear is not null && Procedure.GearConditions?.Objection(ForcePerLength.FromNewtonsPerMeter(_input.Stiff)) is { } objection) findings.Add(objection);
+        if (Procedure.SecondPull is null && _input.BeddedFactor > 1) findings.Add(new Finding(LinesFindings.SecondPull, "line", _output.SecondProcedure / 1000, _output.Procedure / 1000, "kN"));
+        return findings.AsReadOnly();
+    }
 
     internal LineLoadOutput Output => _output;
 
@@ -107,6 +122,7 @@ public sealed class LineLoads
         Stiff = ElasticKernel.Stiffness(line.StiffNewtons, line.LengthMetres),
         BeddedFactor = beddedFactor,
         GearSpeed = procedure.LockedGear?.MetersPerSecond ?? -1,
+        GearRuleBroken = procedure.GearConditions is { } conditions && conditions.NotMet(ElasticKernel.Stiffness(line.StiffNewtons, line.LengthMetres)).Count > 0,
         Slack = procedure.Slack?.Meters ?? -1,
         Approach = procedure.ApproachSpeed?.MetersPerSecond ?? -1,
         Rise = procedure.ThrottleRise?.Seconds ?? -1,

@@ -41,6 +41,62 @@ internal static class LinesFindings
         "Give tail, belly and underside heights; look at the line with a little tension on before the pull.",
         GeneralSources.Trade);
 
+    public static readonly FindingDefinition ElasticTail = new(
+        "line.elastic-tail",
+        Severity.Note,
+        "The {subject} stretches little, but the rest of the line holds {available} of the {required} stored: if it parts, that energy goes into its end. Low stretch of one part is no protection in an assembly.",
+        "Take the energy of the whole line for every part of it, or leave the elastic part out.",
+        LinesSources.ElasticTail);
+
+    public static readonly FindingDefinition WetAsDry = new(
+        "line.wet-as-dry",
+        Severity.Note,
+        "The {subject} is wet and is taken as stiff wet as dry: no curve of wet webbing is published. Instructions say that a wet strap stretches less, so a peak may be higher.",
+        "Use a curve measured on the wet line.",
+        GeneralSources.Judgement);
+
+    public static readonly FindingDefinition PeakBeyondCurve = new(
+        "line.peak-beyond-curve",
+        Severity.Stop,
+        "The take-up drives the {subject} past the end of its load-elongation curve at {available}: it breaks there, or nothing is known beyond.",
+        "Draw the line taut first in a lower gear, lower the pull, or use a line whose curve reaches further.",
+        LinesSources.HeldAnchor);
+
+    public static readonly FindingDefinition NoAdmissibleSpeed = new(
+        "line.no-admissible-speed",
+        Severity.Stop,
+        "No speed at all keeps the {subject} under its limit of {available}: by the rule that applies the limit must be at least {required}.",
+        "Lower the pull with a weaker puller or softer ground under it, use stronger gear, or declare a locked gear with the line drawn taut.",
+        LinesSources.HeldAnchor);
+
+    public static readonly FindingDefinition LockedGearNotMet = new(
+        "line.locked-gear-not-met",
+        Severity.Caution,
+        "The locked-gear rule is not claimed: {subject}. The held-anchor rule stands.",
+        "Engage one low gear before the line is taut and keep it, pull on the level or uphill, draw the line taut first.",
+        LinesSources.LockedGear);
+
+    public static readonly FindingDefinition SecondPull = new(
+        "line.second-pull",
+        Severity.Note,
+        "A second pull on the same, bedded-in {subject} peaks at {required} where the first peaks at {available}: it is about twice as stiff then.",
+        "Declare whether it was pulled before; rest the line or change it between hard pulls.",
+        LinesSources.SecondPull);
+
+    public static readonly FindingDefinition DamperNoCredit = new(
+        "line.damper-no-credit",
+        Severity.Note,
+        "A {subject} is present. No credit is taken for it: no measured reduction is published, it can fly itself, and it does nothing for hardware on its other side.",
+        "Nothing in the numbers; keep it as a habit where instructions ask for it, one near each end.",
+        LinesSources.PlasticCapture);
+
+    public static readonly FindingDefinition TetherInadequate = new(
+        "line.tether-inadequate",
+        Severity.Caution,
+        "The {subject} is inadequate: it needs {required} and has {available}. It would part and fly with what it was meant to hold.",
+        "Use a longer tether that stretches, on an anchor that bears the arrest force, with slack just above the working stretch; or do not count on one.",
+        LinesSources.TetherArrest);
+
     /// <summary>All kinds of the room.</summary>
-    public static IEnumerable<FindingDefinition> All { get; } = [RunUp, ProcedureUndeclared, FoulsMachine, FoulsInClimb, GeometryUnknown];
+    public static IEnumerable<FindingDefinition> All { get; } = [RunUp, ProcedureUndeclared, FoulsMachine, FoulsInClimb, GeometryUnknown, ElasticTail, WetAsDry, PeakBeyondCurve, NoAdmissibleSpeed, LockedGearNotMet, SecondPull, DamperNoCredit, TetherInadequate];
 }

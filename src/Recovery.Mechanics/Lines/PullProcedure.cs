@@ -17,6 +17,9 @@ public sealed record PullProcedure
     /// <summary>Gets the theoretical speed of the gear that is engaged throughout, at the highest no-load engine speed; null where no locked gear is declared. Accepted range 0.1 to 20 km/h.</summary>
     public Speed? LockedGear { get; init => field = value is { } v ? Speed.FromMetersPerSecond(Guard.MetresPerSecond(v, 0.1, 20, nameof(LockedGear))) : null; }
 
+    /// <summary>Gets the conditions of the locked-gear rule, declared one by one; null takes them as met by declaring the gear at all.</summary>
+    public LockedGearConditions? GearConditions { get; init; }
+
     /// <summary>Gets the slack in the line when the pull begins; null where it is not declared. Accepted range 0 to 10 m.</summary>
     public Length? Slack { get; init => field = value is { } v ? Length.FromMeters(Guard.Metres(v, 0, 10, nameof(Slack))) : null; }
 
@@ -51,6 +54,11 @@ public sealed record PullProcedure
     /// <param name="lockedGear">The value, as in <see cref="LockedGear"/>.</param>
     /// <returns>The changed copy.</returns>
     public PullProcedure WithLockedGear(Speed? lockedGear) => this with { LockedGear = lockedGear };
+
+    /// <summary>Gives the same with another value: the conditions of the locked-gear rule. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="gearConditions">The value, as in <see cref="GearConditions"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public PullProcedure WithGearConditions(LockedGearConditions? gearConditions) => this with { GearConditions = gearConditions };
 
     /// <summary>Gives the same with another value: the slack in the line when the pull begins. For callers whose language has no <c>with</c>.</summary>
     /// <param name="slack">The value, as in <see cref="Slack"/>.</param>
