@@ -50,6 +50,29 @@ for n, c in enumerate([100, 310, 640, 1300]):
 for n, s in enumerate([10e3, 40e3, 85e3, 160e3]):
     row(f"gms-tomlinson-{n}", "adhesion-tomlinson", [("s_u", s, "Pa")], [("alpha", float(np.interp(s, [25e3, 100e3], [1, 0.3])), "1")])
 
+# --- Bekker parameters to cone index: the cone as an integral of p(x) over its height ---------------------------------
+TERRAINS = [("dry sand LLL", .99, 1528.43, 1.1), ("sandy loam LLL 15", 5.27, 1515.04, .7), ("sandy loam LLL 22", 2.56, 43.12, .2), ("upland", 74.6, 2080, 1.1), ("North Gower", 41.6, 2471, .73), ("heavy clay 25", 12.7, 1555.95, .13)]
+for n, (_, kc, kphi, m) in enumerate(TERRAINS):
+    for depth in (0.05, 0.2):
+        z, tip = depth / 0.0254, depth / 0.0254 + 1.5
+        c = kc * 1000 / 4.4482216152605 * 0.0254 ** (m + 1)
+        f = kphi * 1000 / 4.4482216152605 * 0.0254 ** (m + 2)
+        ci = 1.625 * (quad(lambda x: c * x**m, z, tip, epsabs=0, epsrel=1e-12)[0] + 0.517 * quad(lambda x: f * (tip - x) * x**m, z, tip, epsabs=0, epsrel=1e-12)[0])
+        row(f"gms-bekker-cone-{n}-{int(depth * 100)}", "bekker-cone", [("kc", kc, "kN/m^(n+1)"), ("kphi", kphi, "kN/m^(n+2)"), ("n", m, "1"), ("z", depth, "m")], [("CI", ci * PSI, "Pa")])
+
+# --- other fits of penetration resistance ------------------------------------------------------------------------------
+for n, (sand, por, sat) in enumerate([(0.1, 0.5, 1.0), (0.7, 0.38, 0.4)]):
+    row(f"gms-vega-nieva-{n}", "vega-nieva", [("sand", sand, "1"), ("porosity", por, "1"), ("S", sat, "1")], [("CI", 1e6 * math.exp(math.log(10) * float(np.dot([1.99, -0.38, -2.23, -0.72], [1, sand, por, sat]))), "Pa")])
+for n, (w, h) in enumerate([(250, 2), (900, 8)]):
+    row(f"gms-peat-{n}", "peat", [("w", float(w), "%")], [("CI", 10504e3 * math.exp(-0.561 * math.log(w)), "Pa")])
+    row(f"gms-amarjan-{n}", "amarjan", [("w", float(w), "%"), ("H", float(h), "1")], [("CI", 2500e3 / w * (100 - 3.60 * math.exp(1.414 * math.log(h))), "Pa"), ("tau", 140e3 / w * (100 - 2.83 * math.exp(1.41 * math.log(h))), "Pa")])
+
+# --- mean of a cone profile over a layer --------------------------------------------------------------------------------
+Z, Q = np.array([0, 0.1, 0.25, 0.4, 0.6]), np.array([900e3, 700e3, 350e3, 420e3, 1100e3])
+for n, (top, bottom) in enumerate([(0.0, 0.3048), (0.1524, 0.3048), (0.2286, 0.381), (0.0762, 0.2286)]):
+    grid = np.unique(np.concatenate([Z[(Z > top) & (Z < bottom)], [top, bottom]]))
+    row(f"gms-profile-{n}", "profile-mean", [("depths", "0|0.1|0.25|0.4|0.6 m", ""), ("readings", "900|700|350|420|1100 kPa", ""), ("top", top, "m"), ("bottom", bottom, "m")], [("CI", float(np.trapz(np.interp(grid, Z, Q), grid)) / (bottom - top), "Pa")])
+
 with open("shared/check-values/ground-machines-scipy.csv", "w", newline="") as file:
     writer = csv.writer(file, lineterminator="\n")
     writer.writerow(["id", "model", "given", "expected", "tolerance", "authority", "standing"])

@@ -66,6 +66,30 @@ internal static class GroundSources
     /// <summary>Adhesion after Tomlinson.</summary>
     public static readonly Source AdhesionTomlinson = new("tomlinson-adhesion", "Tomlinson: adhesion factor about 1 below 25 kPa, falling to 0.3 above 100 kPa", Standing.FromMemory);
 
+    /// <summary>Critical layer.</summary>
+    public static readonly Source CriticalLayer = new("critical-layer", "Critical layer by running gear and the drop-layer rule: ERDC/GSL SR-13-2 Table 3, 2013", Standing.Secondary);
+
+    /// <summary>Critical layer and passes.</summary>
+    public static readonly Source CriticalLayerPasses = new("critical-layer-passes", "The critical layer depends on vehicle, weight, soil and number of passes: US Army engineer course EN5341 p. 3-27", Standing.Primary);
+
+    /// <summary>Penetration resistance of mineral soil.</summary>
+    public static readonly Source VegaNieva = new("vega-nieva-2009", "Vega-Nieva et al. 2009, penetration resistance from sand, porosity and saturation", Standing.Secondary);
+
+    /// <summary>Peat, power law.</summary>
+    public static readonly Source Peat = new("peat-power-law", "Cone index of peat, 10504 w^-0.561 kPa, as given in a secondary text without its origin", Standing.Secondary);
+
+    /// <summary>Peat after Amarjan.</summary>
+    public static readonly Source Amarjan = new("amarjan-peat", "Amarjan: cone index and shear strength of peat from moisture and humification, as given in a secondary text", Standing.Secondary);
+
+    /// <summary>Cohesion of compacted soil.</summary>
+    public static readonly Source CompactedCohesion = new("usbr-cohesion", "Saturated effective cohesion of compacted soil by class: USBR 1977 in Huang 1983", Standing.Secondary);
+
+    /// <summary>Terrain parameters.</summary>
+    public static readonly Source BekkerTable = new("wong-2008-terrain", "Terrain parameters: Wong 2008, Theory of Ground Vehicles, 4th ed.", Standing.Secondary);
+
+    /// <summary>Terrain parameters to cone index.</summary>
+    public static readonly Source BekkerCone = new("bekker-cone", "Cone index from Bekker parameters, Janosi-type conversion for the army cone", Standing.Secondary);
+
     /// <summary>All sources of the room.</summary>
-    public static IEnumerable<Source> All { get; } = [RatingConeIndex, RemouldingLimits, ConeFactor, WallAndFloor, UnitWeight, Adhesion, MoistureCone, MoistureFatClay, MoistureRating, MoistureRatingFromMemory, MoistureScatter, ConeFullScale, Consistency, LiquidityIndex, LiquidLimitStrength, LiquidityIndexRange, AdhesionApi, AdhesionApiRange, AdhesionNavfac, AdhesionTomlinson];
+    public static IEnumerable<Source> All { get; } = [RatingConeIndex, RemouldingLimits, ConeFactor, WallAndFloor, UnitWeight, Adhesion, MoistureCone, MoistureFatClay, MoistureRating, MoistureRatingFromMemory, MoistureScatter, ConeFullScale, Consistency, LiquidityIndex, LiquidLimitStrength, LiquidityIndexRange, AdhesionApi, AdhesionApiRange, AdhesionNavfac, AdhesionTomlinson, CriticalLayer, CriticalLayerPasses, VegaNieva, Peat, Amarjan, CompactedCohesion, BekkerTable, BekkerCone];
 }

@@ -65,11 +65,40 @@ public sealed partial record Soil
         return Estimated(ci, ci, "a liquidity index of " + Text.Number(liquidityIndex.DecimalFractions, 3), "The remoulded strength follows the index steeply: 0.1 of it is worth a factor of 1.4.");
     }
 
-    private static Soil Estimated(double coneIndexPascals, double weakestPascals, string from, string spread) => new(
+    /// <summary>Makes a soil from a cone sounding and the load of the wheel that stands on it: the mean over the critical layer, or over a weaker one that touches it from below.</summary>
+    /// <param name="profile">Cone readings against depth, to 0.46 m under the wheels of a harvester.</param>
+    /// <param name="layer">The critical layer, see <see cref="CriticalLayer.UnderWheel"/>.</param>
+    /// <param name="remouldingIndex">Remoulding index, 0.05 to 1; null where it was not measured.</param>
+    /// <param name="kind">Kind of soil.</param>
+    /// <returns>The soil. A sounding that ends before <see cref="CriticalLayer.MeasureTo"/> is listed as still to measure.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The readings do not cover the layer, or a value is outside its range.</exception>
+    public static Soil FromProfile(ConeProfile profile, CriticalLayer layer, Ratio? remouldingIndex = null, SoilKind kind = SoilKind.FineGrained)
+    {
+        var governing = Guard.NotNull(profile, nameof(profile)).Governing(layer);
+        var shallow = governing.MeasuredDeepEnough ? null : new SoilEstimate(
+            new Assumption("assume.layer-below", "cone readings down to " + Text.With(layer.MeasureTo.Meters, "m", 2), "no softer than the layer above " + Text.With(profile.To.Meters, "m", 2), "A softer layer below the critical one counts in its place; it makes everything worse.", GroundSources.CriticalLayer),
+            null,
+            WithoutCone: false);
+        return new Soil(governing.ConeIndex, governing.ConeIndex, remouldingIndex, kind, shallow);
+    }
+
+    /// <summary>Makes a soil from Bekker parameters: the cone index that they imply at a depth (<see cref="BekkerConeIndexModel"/>). Listed as still to measure.</summary>
+    /// <param name="terrain">The terrain.</param>
+    /// <param name="depth">Depth of the cone base, 0 to 1 m; 6 in is the depth of comparison.</param>
+    /// <param name="kind">Kind of soil.</param>
+    /// <returns>The soil, with its terrain.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The depth is outside its range.</exception>
+    public static Soil FromTerrain(BekkerTerrain terrain, Length depth, SoilKind kind = SoilKind.FineGrained)
+    {
+        var ci = BekkerConeIndexModel.Instance.Evaluate(terrain, depth).Pascals;
+        return Estimated(ci, ci, "Bekker parameters of " + terrain.Name, "The conversion holds for ground alike in depth.", kind) with { Terrain = terrain };
+    }
+
+    private static Soil Estimated(double coneIndexPascals, double weakestPascals, string from, string spread, SoilKind kind = SoilKind.FineGrained) => new(
         Pressure.FromPascals(coneIndexPascals),
         Pressure.FromPascals(weakestPascals),
         null,
-        SoilKind.FineGrained,
+        kind,
         new SoilEstimate(
             new Assumption(
                 "assume.strength-without-cone",

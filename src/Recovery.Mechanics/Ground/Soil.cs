@@ -54,7 +54,7 @@ public sealed partial record Soil
     public SoilKind Kind { get; }
 
     /// <summary>Gets whether the strength was estimated from something other than a cone: moisture, the hand, the liquidity index. It then stands among <see cref="Assumptions"/> as still to measure.</summary>
-    public bool IsEstimated => Estimate is not null;
+    public bool IsEstimated => Estimate is { WithoutCone: true };
 
     /// <summary>Gets the remoulding index used: measured, implied by a moisture fit, 1 on clean sand, else assumed.</summary>
     public Ratio RemouldingIndex => Ratio.FromDecimalFractions(RemouldingIndexUsed);
@@ -79,6 +79,9 @@ public sealed partial record Soil
 
     /// <summary>Gets the adhesion factor as declared; null where it was not. Accepted range 0 to 1.</summary>
     public Ratio? DeclaredAdhesionFactor { get; init => field = value is { } v ? Ratio.FromDecimalFractions(Guard.Fraction(v, 0, 1, "adhesionFactor")) : null; }
+
+    /// <summary>Gets the Bekker parameters of the same soil; null where there are none.</summary>
+    public BekkerTerrain? Terrain { get; init; }
 
     /// <summary>Gets what was filled in because it was not given.</summary>
     public IReadOnlyList<Assumption> Assumptions
@@ -120,11 +123,11 @@ public sealed partial record Soil
     /// <param name="weakestConeIndex">Smallest reading, at most the typical one.</param>
     /// <returns>The soil with both readings.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The reading is not above 0 or is above the typical one.</exception>
-    public Soil WithWeakestReading(Pressure weakestConeIndex) => new(ConeIndex, weakestConeIndex, MeasuredRemouldingIndex, Kind, Estimate) { DeclaredUnitWeight = DeclaredUnitWeight, DeclaredAdhesionFactor = DeclaredAdhesionFactor };
+    public Soil WithWeakestReading(Pressure weakestConeIndex) => new(ConeIndex, weakestConeIndex, MeasuredRemouldingIndex, Kind, Estimate) { DeclaredUnitWeight = DeclaredUnitWeight, DeclaredAdhesionFactor = DeclaredAdhesionFactor, Terrain = Terrain };
 
     /// <summary>Gives the same soil with the remoulding index of another, where it has none of its own.</summary>
     internal Soil WithRemouldingIndexOf(Soil other) =>
-        RemouldingIndexIsAssumed ? new(ConeIndex, WeakestConeIndex, other.RemouldingIndex, Kind, Estimate) { DeclaredUnitWeight = DeclaredUnitWeight, DeclaredAdhesionFactor = DeclaredAdhesionFactor } : this;
+        RemouldingIndexIsAssumed ? new(ConeIndex, WeakestConeIndex, other.RemouldingIndex, Kind, Estimate) { DeclaredUnitWeight = DeclaredUnitWeight, DeclaredAdhesionFactor = DeclaredAdhesionFactor, Terrain = Terrain } : this;
 
     /// <summary>Works out rating cone index and undrained strength step by step.</summary>
     /// <returns>The worked steps.</returns>
@@ -146,6 +149,11 @@ public sealed partial record Soil
     /// <param name="declaredAdhesionFactor">The value, as in <see cref="DeclaredAdhesionFactor"/>.</param>
     /// <returns>The changed copy.</returns>
     public Soil WithDeclaredAdhesionFactor(Ratio? declaredAdhesionFactor) => this with { DeclaredAdhesionFactor = declaredAdhesionFactor };
+
+    /// <summary>Gives the same with another value: the Bekker parameters of the same soil. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="terrain">The value, as in <see cref="Terrain"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Soil WithTerrain(BekkerTerrain? terrain) => this with { Terrain = terrain };
 
     /// <summary>Gives the soil in words, invariant culture.</summary>
     /// <returns>Cone index and remoulding index.</returns>

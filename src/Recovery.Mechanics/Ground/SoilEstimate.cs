@@ -2,5 +2,5 @@ using Recovery.Mechanics.Provenance;
 
 namespace Recovery.Mechanics.Ground;
 
-/// <summary>How a strength was estimated that no cone has read, and the remoulding index that came with it.</summary>
-internal sealed record SoilEstimate(Assumption Assumption, double? RemouldingIndex);
+/// <summary>What was taken where a cone has not read the soil, or not deep enough, and the remoulding index that came with it.</summary>
+internal sealed record SoilEstimate(Assumption Assumption, double? RemouldingIndex, bool WithoutCone = true);
