@@ -70,6 +70,34 @@ for n, (b, d, z, s, gamma, load) in enumerate([(0.7, 1.8, 0.4, 6e3, 17e3, 14e3),
     row(f"immersed-{n}", "immersed", [("b", b, "m"), ("d", d, "m"), ("z", z, "m"), ("s_u", s, "Pa"), ("gamma", gamma / 1000, "kN/m3"), ("W", load, "N")],
         [("A", section(d, z), "m2"), ("Q", bearing, "N"), ("s_needed", needed, "Pa"), ("P", breakout, "N"), ("P_res", load * (0.32 + 0.8 * np.power(z / d, 0.8)), "N")], "rel 1e-8")
 
+
+# --- vertical breakout -------------------------------------------------------------------------------------------------------
+def skempton(b, l, d):
+    return 5 * (1 + 0.2 * np.clip(d / b, 0, 2.5)) * (1 + 0.2 * b / l)
+
+
+def code_factor(b, l, d):
+    # The arc tangent as the integral of its derivative.
+    return 5.14 * (1 + 0.18 * b / l + 0.3 * quad(lambda x: 1 / (1 + x * x), 0, d / b, epsabs=1e-14)[0])
+
+
+for n, (b, l, d, s, gamma) in enumerate([(1.2, 3.0, 0.1, 5e3, 17e3), (1.6, 3.0, 0.15, 19.6e3, 17e3), (0.6, 0.6, 2.0, 14e3, 18e3), (1.0, 8.0, 0.9, 30e3, 16e3)]):
+    q = gamma * d
+    cap = (100e3 + q) * b * l
+    lee = float(np.interp(d / b, [0, (0.97 - 0.21) / 0.86, 1e3], [0.21, 0.97, 0.97])) * skempton(b, l, d) * s * b * l
+    row(f"breakout-{n}", "breakout", [("B", b, "m"), ("L", l, "m"), ("D", d, "m"), ("s_u", s, "Pa"), ("gamma", gamma / 1000, "kN/m3")],
+        [("skempton", min(skempton(b, l, d) * s * b * l, cap), "N"), ("api", min(code_factor(b, l, d) * s * b * l, cap), "N"), ("lee", lee, "N"), ("plate", 9 * s * b * l, "N"), ("belly_half", min(0.5 * 5.14 * s * b * l, cap), "N"), ("belly_full", min(5.14 * s * b * l, cap), "N")])
+
+for n, (load, minutes, ground_hours, h, cv) in enumerate([(90e3, 10.0, 24.0, 0.3, 3.1), (40e3, 260.0, 6.0, 0.5, 1.0), (70e3, 590.0, 72.0, 0.8, 0.4)]):
+    # Muga as the solution of dF/dt = -0.0054 F through 0.2 of the load at 260 minutes.
+    muga = 0.2 * load * math.exp(-quad(lambda t: 0.0054, 260.0, minutes)[0])
+    # 90 % of one-dimensional consolidation: the root of the series of the average degree.
+    degree = lambda tv: 1 - sum(8 / ((2 * m + 1) ** 2 * math.pi ** 2) * math.exp(-((2 * m + 1) ** 2) * math.pi ** 2 * tv / 4) for m in range(60))
+    factor = brentq(lambda tv: degree(tv) - 0.9, 0.1, 2, xtol=1e-12)
+    row(f"breakout-time-{n}", "breakout-time", [("W_b", load, "N"), ("t", minutes, "min"), ("T_in", ground_hours, "h")],
+        [("muga", muga, "N"), ("liu", 1.5 * math.exp(-0.07 * math.log(minutes / 60 / ground_hours)), "1")])
+    row(f"dissipation-{n}", "dissipation", [("H", h, "m"), ("c_v", cv, "m2/yr")], [("t90", factor * h * h / cv, "yr")], "rel 2e-4")
+
 with open("shared/check-values/resistance-scipy.csv", "w", newline="", encoding="utf-8") as out:
     writer = csv.writer(out, lineterminator="\n")
     writer.writerow("id,model,given,expected,tolerance,authority,standing".split(","))

@@ -61,7 +61,7 @@ internal static class PlanFingerprint
 
         foreach (var value in (double[])[f.Weight, f.Grade, f.BellyLength, f.BellyWidth, f.BellyImmersion, f.UnitWeight, f.AdhesionFactor, f.Dug ? 1 : 0, f.SidesDug ? 1 : 0, (int)f.Face.Kind, f.Face.First, f.Face.Second]) hash.Add(value);
         var a = s.Assumptions;
-        foreach (var value in (double[])[a.Strength.FloorLow, a.Strength.FloorCentral, a.Strength.FloorHigh, a.Strength.WallLow, a.Strength.WallCentral, a.Strength.WallHigh, a.IndexLow, a.IndexCentral, a.IndexHigh, a.ExitLow, a.ExitCentral, a.ExitHigh, a.MeetsLow, a.MeetsCentral, a.MeetsHigh, a.Turning is { } turning ? (turning ? 1 : 0) : -1, a.Vented ? 1 : 0]) hash.Add(value);
+        foreach (var value in (double[])[a.Strength.FloorLow, a.Strength.FloorCentral, a.Strength.FloorHigh, a.Strength.WallLow, a.Strength.WallCentral, a.Strength.WallHigh, a.IndexLow, a.IndexCentral, a.IndexHigh, a.ExitLow, a.ExitCentral, a.ExitHigh, a.MeetsLow, a.MeetsCentral, a.MeetsHigh, a.Turning is { } turning ? (turning ? 1 : 0) : -1, a.Vented ? 1 : 0, a.PartVented ? 1 : 0]) hash.Add(value);
     }
 
     private static void Add(ref Hash hash, CapabilityFlat f)

@@ -128,6 +128,7 @@ internal sealed class CompiledStuckMachine
             MeetsHigh = looked ? declared : all,
             Turning = s.Wheels == WheelMotion.Undeclared ? null : s.Wheels == WheelMotion.Turning,
             Vented = s.Seal == Seal.Vented,
+            PartVented = s.Seal == Seal.PartVented,
         };
     }
 

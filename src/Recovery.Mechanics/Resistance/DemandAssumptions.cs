@@ -40,4 +40,7 @@ internal struct DemandAssumptions
 
     /// <summary>Whether belly and rear faces are declared vented.</summary>
     public bool Vented;
+
+    /// <summary>Whether part of them is declared vented.</summary>
+    public bool PartVented;
 }

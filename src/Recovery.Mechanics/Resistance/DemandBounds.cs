@@ -8,9 +8,6 @@ internal struct DemandBounds
     /// <summary>Rolling ratio of buried wheels at low, central and high (judgement).</summary>
     public const double RhoLow = 0.10, RhoCentral = 0.15, RhoHigh = 0.25;
 
-    /// <summary>Share of the uplift of a sealed belly at central (judgement); 1 at the high.</summary>
-    public const double UpliftCentral = 0.5;
-
     private const int Between = 6;
 
     /// <summary>Terms of the low.</summary>
@@ -50,7 +47,8 @@ internal struct DemandBounds
         Rho = RhoCentral,
         Locked = locked,
         Sealed = !a.Vented,
-        Uplift = a.Vented ? 0 : UpliftCentral,
+        VentedShare = a.PartVented ? SuctionKernel.PartVentedShare : 0,
+        Uplift = a.Vented ? 0 : a.PartVented ? SuctionKernel.UpliftPartVented : SuctionKernel.UpliftSealed,
         Exit = a.ExitCentral,
         Meets = a.MeetsCentral,
     };
@@ -83,6 +81,7 @@ internal struct DemandBounds
             Inside(f, ref state, BuriedWheelKernel.AdhesionCapPascals / f.AdhesionFactor, from, to, sign, ref best);
             if (state.Sealed)
             {
+                Inside(f, ref state, (BreakoutKernel.SuctionLimitPascals + (f.UnitWeight * f.BellyImmersion)) / (state.Uplift * UnderbodyKernel.BearingFactor), from, to, sign, ref best);
                 for (var i = 0; i < f.Count.Length; i++)
                 {
                     var area = f.Count[i] * f.Width[i] * f.Contact[i];

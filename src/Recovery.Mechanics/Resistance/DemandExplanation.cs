@@ -48,6 +48,6 @@ internal static class DemandExplanation
         if (!f.SidesDug) working.Step("R_side", "one wheel, both walls, " + name, "lambda 2 A_seg min(alpha s_w, 12)", "2 x " + Text.Number(f.Segment[i]) + " x min(" + alpha + " x " + wall + ", 12), half mobilised while turning", Text.Kilonewtons(BuriedWheelKernel.Side(f.Segment[i], s.Wall, f.AdhesionFactor, s.Locked && f.Braked[i] ? 1 : DemandKernel.SideTurning)), ResistanceSources.Composition);
         if (f.Dug) return;
         if ((s.Meets & (1 << i)) != 0) working.Step("R_face", "soil ahead of one wheel, " + name, "min(" + FaceText.Expression(f.Face) + ", rigid step)", FaceText.Substitution(f.Face, f.Width[i], f.Diameter[i], f.Sinkage[i], s.Wall / 1000, f.UnitWeight / 1000), Text.Kilonewtons(Math.Min(FaceKernel.Resistance(f.Face, f.Width[i], f.Diameter[i], f.Sinkage[i], s.Wall, f.UnitWeight), load * f.Step[i])), demand.FaceMethod.Source);
-        if (s.Sealed) working.Step("R_suct", "suction behind one wheel, " + name, "2 s_w b z", "2 x " + wall + " x " + b + " x " + z, Text.Kilonewtons(BuriedWheelKernel.Suction(f.Width[i], f.Sinkage[i], s.Wall)), ResistanceSources.Suction);
+        if (s.Sealed) working.Step("R_suct", "suction behind one wheel, " + name, "2 s_w b z" + (s.VentedShare > 0 ? ", half of it where part is vented" : string.Empty), "2 x " + wall + " x " + b + " x " + z, Text.Kilonewtons(BuriedWheelKernel.Suction(f.Width[i], f.Sinkage[i], s.Wall) * (1 - s.VentedShare)), ResistanceSources.Suction);
     }
 }

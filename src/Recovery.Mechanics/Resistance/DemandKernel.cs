@@ -49,7 +49,7 @@ internal static class DemandKernel
         if (!f.Dug)
         {
             if ((s.Meets & (1 << i)) != 0) face = Math.Min(FaceKernel.Resistance(f.Face, b, f.Diameter[i], z, s.Wall, f.UnitWeight), load * f.Step[i]);
-            if (s.Sealed) suction = BuriedWheelKernel.Suction(b, z, s.Wall);
+            if (s.Sealed) suction = BuriedWheelKernel.Suction(b, z, s.Wall) * (1 - s.VentedShare);
         }
 
         if (model > roll + shear + side + face + suction)
@@ -68,7 +68,7 @@ internal static class DemandKernel
 
     private static void Uplift(DemandFlat f, in DemandState s, double area, ref DemandTerms t)
     {
-        t.UpliftHeld = s.Uplift * UnderbodyKernel.BearingFactor * s.Floor * area;
+        t.UpliftHeld = SuctionKernel.Uplift(s.Uplift, s.Floor, area, f.UnitWeight * f.BellyImmersion);
         var developed = t.UpliftHeld;
         for (var i = 0; i < f.Count.Length; i++)
         {

@@ -21,6 +21,9 @@ internal struct DemandState
     /// <summary>Whether rear faces and belly are sealed.</summary>
     public bool Sealed;
 
+    /// <summary>Share of the suction behind wheels that part venting takes away.</summary>
+    public double VentedShare;
+
     /// <summary>Share of the uplift of a sealed belly.</summary>
     public double Uplift;
 

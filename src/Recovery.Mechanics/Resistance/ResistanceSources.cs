@@ -45,6 +45,40 @@ internal static class ResistanceSources
     /// <summary>Factors of the bulldozing law.</summary>
     public static readonly Source BulldozingFactors = new("bulldozing-factors", "K_pc and K_pg of the bulldozing law from the bearing factors of local shear, Bekker and Wong", Standing.FromMemory);
 
+    /// <summary>Uplift equals bearing while suction holds.</summary>
+    public static readonly Source ReverseBearing = new("reverse-bearing", "Li, Tian, Gaudin and Cassidy 2015, Comput. Geotech. 69, 38-45; Gourvenec, Acosta-Martinez and Randolph 2009, Geotechnique 59, 525-537: uplift equals bearing while suction holds, side friction alone once vented", Standing.Primary);
+
+    /// <summary>Bearing factor with depth and shape.</summary>
+    public static readonly Source Skempton = new("skempton-1951", "Skempton 1951, bearing factor of clay with depth and shape", Standing.FromMemory);
+
+    /// <summary>Bearing factor with depth and shape of a code.</summary>
+    public static readonly Source ApiBearing = new("api-rp-2geo-uplift", "API RP 2GEO 2011, undrained bearing with shape and depth factors", Standing.Secondary);
+
+    /// <summary>Greatest suction.</summary>
+    public static readonly Source Cavitation = new("cavitation", "Pore suction on land is at most about the atmospheric pressure, 100 kPa, before water cavitates", Standing.Derived);
+
+    /// <summary>Immediate breakout.</summary>
+    public static readonly Source Lee = new("lee-1972", "Lee 1972, NCEL TR R-755, unaided breakout of partly embedded objects (constants)", Standing.FromMemory);
+
+    /// <summary>Breakout with time from the carried load.</summary>
+    public static readonly Source Muga = new("muga-1968", "Muga 1968, NCEL TR R-591, ocean bottom breakout forces (coefficient)", Standing.FromMemory);
+
+    /// <summary>Breakout with the time of the pull.</summary>
+    public static readonly Source Liu = new("liu-1969", "Liu 1969, NCEL TR R-635, holding strength of ocean sediment against breakout", Standing.Primary);
+
+    /// <summary>Breakout of a deep plate.</summary>
+    public static readonly Source Das = new("das-1978", "Das 1978 and 1980, breakout factor of deep plates in clay, at most 9", Standing.FromMemory);
+
+    /// <summary>Dissipation.</summary>
+    public static readonly Source Consolidation = new("consolidation-1d", "One-dimensional consolidation, time factor 0.848 at 90 % (textbook)", Standing.Derived);
+
+    /// <summary>Coefficient of consolidation.</summary>
+    public static readonly Source ConsolidationChart = new("navfac-dm-7.1", "NAVFAC DM-7.1, coefficient of consolidation against liquid limit", Standing.Secondary);
+
     /// <summary>All sources of the room.</summary>
-    public static IEnumerable<Source> All { get; } = [Rankine, Suction, BearingFactor, Composition, DepthRule, ExitSlopes, RankineFriction, Matlock, VerleyLund, DnvLateral, Reece, Bulldozing, BulldozingFactors];
+    public static IEnumerable<Source> All { get; } =
+    [
+        Rankine, Suction, BearingFactor, Composition, DepthRule, ExitSlopes, RankineFriction, Matlock, VerleyLund, DnvLateral, Reece, Bulldozing, BulldozingFactors,
+        ReverseBearing, Skempton, ApiBearing, Cavitation, Lee, Muga, Liu, Das, Consolidation, ConsolidationChart,
+    ];
 }

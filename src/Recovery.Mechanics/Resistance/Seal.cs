@@ -11,4 +11,7 @@ public enum Seal
 
     /// <summary>Air or water has been let in (dug, jetted, rocked loose).</summary>
     Vented,
+
+    /// <summary>Air or water reaches some of the wheels or part of the belly, not known where: half of the suction at central, no credit at the high.</summary>
+    PartVented,
 }

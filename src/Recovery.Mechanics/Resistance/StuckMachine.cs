@@ -60,7 +60,7 @@ public sealed record StuckMachine
     public Grade? EntryGrade { get; init; }
 
     /// <summary>Gets whether belly and rear faces are sealed.</summary>
-    public Seal Seal { get; init => field = Guard.Defined(value, value is >= Seal.Undeclared and <= Seal.Vented, nameof(Seal)); }
+    public Seal Seal { get; init => field = Guard.Defined(value, value is >= Seal.Undeclared and <= Seal.PartVented, nameof(Seal)); }
 
     /// <summary>Gets what the wheels do.</summary>
     public WheelMotion Wheels { get; init => field = Guard.Defined(value, value is >= WheelMotion.Undeclared and <= WheelMotion.Locked, nameof(Wheels)); }

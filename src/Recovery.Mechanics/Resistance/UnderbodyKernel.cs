@@ -17,6 +17,6 @@ internal static class UnderbodyKernel
         bellyArea > 0 ? Math.Min(weight * bellyArea / (bellyArea + wheelArea), BearingFactor * strengthPascals * bellyArea) : 0;
 
     /// <summary>Static equilibrium bound on the floor: (W - gamma sum z b c - gamma z_b A)/(N_c (sum b c + A)).</summary>
-    public static double EquilibriumBound(double weight, double displacedVolume, double area, double unitWeight) =>
-        (weight - (unitWeight * displacedVolume)) / (BearingFactor * area);
+    public static double EquilibriumBound(double weight, double displacedVolume, double area, double unitWeight, double bearingFactor = BearingFactor) =>
+        (weight - (unitWeight * displacedVolume)) / (bearingFactor * area);
 }

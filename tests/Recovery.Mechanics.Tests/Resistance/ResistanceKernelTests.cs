@@ -120,7 +120,7 @@ public class ResistanceKernelTests
     [CheckRows("resistance", "literal-composition")]
     public void The_literal_sums_are_a_special_case(CheckRow row)
     {
-        var f = Flat(row, Enumerable.Repeat((int)row.Si("wheels"), 1).ToArray(), [row.Si("b")], [row.Si("d")], [row.Si("W")], [1], bellyLoad: false);
+        var f = DemandRows.Flat(row, Enumerable.Repeat((int)row.Si("wheels"), 1).ToArray(), [row.Si("b")], [row.Si("d")], [row.Si("W")], [1], bellyLoad: false);
         // One strength, level exit, no load on the belly, no wheel model beside: the belly's drag is added by itself.
         var belly = row.Si("L_belly") > 0 ? UnderbodyKernel.Drag(row.Si("L_belly"), row.Si("w_belly"), row.Si("z_belly"), row.Si("s_u"), row.Si("gamma"), row.Si("alpha")) : 0;
         var s = new DemandState { Wall = row.Si("s_u"), Floor = row.Si("s_u"), Index = 1e12, Rho = row.Si("rho") };
@@ -144,7 +144,7 @@ public class ResistanceKernelTests
     public void The_whole_composition_matches_term_by_term(CheckRow row)
     {
         var belly = row.Has("u1");
-        var f = Flat(row, [2, 2, 2], [row.Si("b1"), row.Si("b2"), row.Si("b3")], [row.Si("d1"), row.Si("d2"), row.Si("d3")], [row.Si("N1"), row.Si("N2"), row.Si("N3")], belly ? [row.Si("u1"), row.Si("u2"), row.Si("u3")] : [0, 0, 0], bellyLoad: belly);
+        var f = DemandRows.Flat(row, [2, 2, 2], [row.Si("b1"), row.Si("b2"), row.Si("b3")], [row.Si("d1"), row.Si("d2"), row.Si("d3")], [row.Si("N1"), row.Si("N2"), row.Si("N3")], belly ? [row.Si("u1"), row.Si("u2"), row.Si("u3")] : [0, 0, 0], bellyLoad: belly);
         var facing = row.Word("facing");
         var s = new DemandState
         {
@@ -164,38 +164,5 @@ public class ResistanceKernelTests
             ("roll", t.Roll), ("base", t.Base), ("side", t.Side), ("face", t.Face), ("suct", t.Suction), ("model", t.Model), ("belly", t.Belly), ("lift", t.Lift), ("climb", t.Climb), ("grade", t.Grade), ("total", t.Total),
         ];
         row.Matches(belly ? [("W_b", t.BellyLoad), ("S_v", t.UpliftHeld), ("S_d", t.UpliftDeveloped), .. terms] : terms);
-    }
-
-    private static DemandFlat Flat(CheckRow row, int[] count, double[] b, double[] d, double[] loads, double[] shares, bool bellyLoad)
-    {
-        var z = row.Si("z");
-        var n = count.Length;
-        var contact = d.Select(x => BuriedWheelKernel.ContactLength(x, z)).ToArray();
-        return new DemandFlat
-        {
-            Count = count,
-            Width = b,
-            Diameter = d,
-            Sinkage = Enumerable.Repeat(z, n).ToArray(),
-            Contact = contact,
-            Segment = d.Select(x => BuriedWheelKernel.SegmentArea(x, z)).ToArray(),
-            Step = d.Select(x => BuriedWheelKernel.RigidStepRatio(x, z)).ToArray(),
-            NumericPerPascal = Enumerable.Range(0, n).Select(i => Recovery.Mechanics.Terramechanics.BrixiusKernel.Numeric(1, b[i], d[i], row.Si("dh", 0.2), loads[i] / count[i])).ToArray(),
-            Load = loads,
-            UpliftShare = shares,
-            Buried = Enumerable.Repeat(true, n).ToArray(),
-            Driven = Enumerable.Repeat(true, n).ToArray(),
-            Braked = Enumerable.Repeat(true, n).ToArray(),
-            Weight = row.Si("W"),
-            Grade = Math.Atan(row.Si("grade", 0)),
-            UnitWeight = row.Si("gamma"),
-            AdhesionFactor = row.Si("alpha"),
-            AnyBuried = true,
-            WheelArea = Enumerable.Range(0, n).Sum(i => count[i] * b[i] * contact[i]),
-            BellyLength = bellyLoad ? row.Si("L_belly") : 0,
-            BellyWidth = bellyLoad ? row.Si("w_belly") : 0,
-            BellyImmersion = bellyLoad ? row.Si("z_belly") : 0,
-            Dug = row.Has("sealed") && row.Word("sealed") == "false" && row.Si("f") > 0,
-        };
     }
 }

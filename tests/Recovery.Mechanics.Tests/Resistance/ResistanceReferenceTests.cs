@@ -34,4 +34,29 @@ public class ResistanceReferenceTests
             ("A", wheel.PenetratedArea.SquareMeters), ("Q", wheel.Bearing.Newtons), ("s_needed", ImmersedWheelModel.Instance.StrengthThatBears(b, d, z, wheel.Bearing, gamma)!.Value.Pascals),
             ("P", lateral.Breakout.Newtons), ("P_res", lateral.Residual!.Value.Newtons));
     }
+
+    [Theory]
+    [CheckRows("resistance-scipy", "breakout")]
+    public void Breakout(CheckRow row)
+    {
+        var (b, l, d, s, gamma) = (M(row.Si("B")), M(row.Si("L")), M(row.Si("D")), Pressure.FromPascals(row.Si("s_u")), SpecificWeight.FromNewtonsPerCubicMeter(row.Si("gamma")));
+        var belly = SuctionAllowanceModel.Instance.UnderBelly(new Belly(l, b, M(Math.Min(1.5, d.Meters))), s, gamma, Seal.Sealed).Force;
+        row.MatchesOne("skempton", ReverseBearingModel.Skempton.Evaluate(b, l, d, s, gamma).Uplift.Newtons);
+        row.MatchesOne("api", ReverseBearingModel.Api.Evaluate(b, l, d, s, gamma).Uplift.Newtons);
+        row.MatchesOne("lee", LeeBreakoutModel.Instance.Evaluate(b, l, d, s).Force.CentralNewtons);
+        row.MatchesOne("plate", PlateBreakoutModel.Instance.Evaluate(b, l, d, s).Force.CentralNewtons);
+        row.MatchesOne("belly_half", belly.CentralNewtons);
+        row.MatchesOne("belly_full", belly.HighNewtons);
+    }
+
+    [Theory]
+    [CheckRows("resistance-scipy", "breakout-time")]
+    public void Breakout_with_time(CheckRow row) => row.Matches(
+        ("muga", MugaBreakoutModel.Instance.Evaluate(Force.FromNewtons(row.Si("W_b")), Duration.FromSeconds(row.Si("t"))).Force.CentralNewtons),
+        ("liu", LiuBreakoutModel.Instance.Evaluate(Duration.FromSeconds(row.Si("t")), Duration.FromSeconds(row.Si("T_in"))).Ratio));
+
+    /// <summary>The printed time factor 0.848 against the root of the series, to its last figure.</summary>
+    [Theory]
+    [CheckRows("resistance-scipy", "dissipation")]
+    public void Dissipation(CheckRow row) => row.Matches(("t90", SuctionDissipationModel.Instance.Evaluate(M(row.Si("H")), row.Printed("c_v")).Time90.Seconds));
 }
