@@ -48,6 +48,20 @@ spread("gumbel", "gumbel", [("a", 20.0), ("b", 4.0)], stats.gumbel_r(20 - np.eul
 spread("truncated", "truncated", [("a", 0.9), ("b", 0.1), ("c", 1 / 3), ("d", 1.0)], stats.truncnorm((1 / 3 - 0.9) / 0.1, 1, 0.9, 0.1), "rel 1e-6")
 
 
+# --- binomial interval, and a summary of a stated sequence ------------------------------------------------------------------
+for n, (hits, count) in enumerate([(0, 20), (1, 20), (7, 1000), (500, 1000), (999, 1000), (12, 1_000_000)]):
+    lo = 0.0 if hits == 0 else stats.beta.ppf(0.025, hits, count - hits + 1)
+    hi = 1.0 if hits == count else stats.beta.ppf(0.975, hits + 1, count - hits)
+    row(f"binomial-{n}", "binomial", [("hits", hits), ("count", count)], [("low", lo), ("high", hi)], "rel 1e-7")
+for n, (count, centre, width) in enumerate([(1000, 250e3, 0.4), (12_345, 1.2, 0.7), (4000, -30.0, 0.1), (999, 5e6, 1e-4)]):
+    # x_i = centre exp(width sin(i)) + 0.1 centre width cos(2 i)
+    i = np.arange(count, dtype=float)
+    x = centre * np.exp(width * np.sin(i)) + 0.1 * centre * width * np.cos(2 * i)
+    rank = lambda p: np.sort(x)[math.ceil(p * count) - 1]
+    row(f"summary-{n}", "summary", [("count", count), ("centre", centre), ("width", width)], [("mean", np.mean(x)), ("sd", np.std(x, ddof=1))], "rel 1e-6" if width < 1e-3 else "rel 1e-8")
+    row(f"quantile-{n}", "summary-quantile", [("count", count), ("centre", centre), ("width", width)], [(f"q{int(100 * p)}", rank(p)) for p in (0.05, 0.5, 0.95)], "rel 0.003907")
+
+
 def main():
     with open("shared/check-values/uncertainty-scipy.csv", "w", newline="", encoding="utf-8") as f:
         w = csv.writer(f, lineterminator="\n")
