@@ -71,13 +71,13 @@ public static class MeasureList
     private static MeasureWorth Worth(RecoveryPlan plan, PullDemand before, Measure measure)
     {
         var after = PullDemand.Estimate(measure.ApplyTo(plan).Stuck);
-        var central = measure.Key == "drive" ? before.CentralLocked.Newtons - after.CentralNewtons : before.CentralNewtons - after.CentralNewtons;
+        var central = measure.Key == "drive" ? before.DrivingOwnWheels.Total.Newtons : before.CentralNewtons - after.CentralNewtons;
         return new MeasureWorth(measure, before.LowNewtons - after.LowNewtons, central, before.HighNewtons - after.HighNewtons, before.DepthRuleNewtons - after.DepthRuleNewtons, Reason(measure, before, after, central));
     }
 
     private static string Reason(Measure measure, PullDemand before, PullDemand after, double central)
     {
-        if (measure.Key == "drive") return "counted against wheels that stay locked; their own traction comes on top as far as they grip";
+        if (measure.Key == "drive") return before.DrivingOwnWheels.Reason;
         if (measure.Key == "deflate" && central < 0.02 * before.CentralNewtons) return "a buried wheel is held by the soil round it, not by its pressure";
         if (measure.Key == "free-belly") return "its drag goes, its load comes onto the wheels: the net counts";
         if (after.HighNewtons > before.HighNewtons + 1) return "a lighter machine can lift more of its sealed belly, which adds at the high";

@@ -9,6 +9,9 @@ internal static class BuriedWheelKernel
     /// <summary>Sinkage over diameter above which a wheel counts as buried (judgement).</summary>
     public const double BuriedRatio = 0.1;
 
+    /// <summary>Sinkage over diameter between which a wheel stands near that break: a reading of a few centimetres decides (judgement).</summary>
+    public const double NearBuriedLow = 0.08, NearBuriedHigh = 0.12;
+
     /// <summary>Greatest adhesion of wet farm clay, Pa (judgement).</summary>
     public const double AdhesionCapPascals = AdhesionKernel.CapPascals;
 

@@ -29,7 +29,14 @@ internal sealed class CompiledStuckMachine
     /// <summary>Cone index at which the machine as it sank would just move itself, Pa; not a number where no soil would do.</summary>
     public double CriticalIndexPascals { get; }
 
-    public static CompiledStuckMachine From(StuckMachine s, Suspension suspension, double coneFactor = SoilKernel.ConeFactor)
+    /// <summary>Makes the numbers.</summary>
+    /// <param name="s">The stuck machine.</param>
+    /// <param name="suspension">How its axles share the load.</param>
+    /// <param name="coneFactor">Cone factor N_k.</param>
+    /// <param name="asBuried">Axles taken as buried whatever their sinkage, one bit each.</param>
+    /// <param name="asRolling">Axles taken as rolling whatever their sinkage, one bit each.</param>
+    /// <returns>The numbers.</returns>
+    public static CompiledStuckMachine From(StuckMachine s, Suspension suspension, double coneFactor = SoilKernel.ConeFactor, int asBuried = 0, int asRolling = 0)
     {
         Machine now = s.Machine, found = s.AsFound;
         var n = now.Axles.Count;
@@ -39,7 +46,7 @@ internal sealed class CompiledStuckMachine
         var (count, width, diameter, sinkage) = (new int[n], new double[n], new double[n], new double[n]);
         var (contact, segment, step, numeric, foundNumeric, share) = (new double[n], new double[n], new double[n], new double[n], new double[n], new double[n]);
         var (buried, driven, braked) = (new bool[n], new bool[n], new bool[n]);
-        double wheelArea = 0, wheelVolume = 0, foundSum = 0;
+        double wheelArea = 0, foundArea = 0, foundVolume = 0, foundSum = 0;
         var anyBuried = false;
         for (var i = 0; i < n; i++)
         {
@@ -48,17 +55,19 @@ internal sealed class CompiledStuckMachine
             width[i] = axle.Tyre.SectionWidth.Meters;
             diameter[i] = axle.Tyre.OverallDiameter.Meters;
             sinkage[i] = s.Sinkage[i].Meters;
-            contact[i] = BuriedWheelKernel.ContactLength(diameter[i], sinkage[i]);
             segment[i] = BuriedWheelKernel.SegmentArea(diameter[i], sinkage[i]);
             step[i] = BuriedWheelKernel.RigidStepRatio(diameter[i], sinkage[i]);
             numeric[i] = NumericPerPascal(axle, loads[i]);
             foundNumeric[i] = NumericPerPascal(found.Axles[i], asFound[i]);
-            buried[i] = s.IsBuried(i);
+            buried[i] = (s.IsBuried(i) || (asBuried & (1 << i)) != 0) && (asRolling & (1 << i)) == 0;
+            contact[i] = Contact(axle, loads[i], sinkage[i], buried[i]);
             driven[i] = axle.Driven;
             braked[i] = axle.Braked;
             anyBuried |= buried[i];
             wheelArea += count[i] * width[i] * contact[i];
-            wheelVolume += count[i] * width[i] * contact[i] * sinkage[i];
+            var foundContact = count[i] * width[i] * Contact(found.Axles[i], asFound[i], sinkage[i], buried[i]);
+            foundArea += foundContact;
+            foundVolume += foundContact * sinkage[i];
             foundSum += asFound[i];
         }
 
@@ -93,8 +102,7 @@ internal sealed class CompiledStuckMachine
             AnyBuried = anyBuried,
         };
         var bellyArea = downAsFound is null ? 0 : downAsFound.Length.Meters * downAsFound.Width.Meters;
-        var area = wheelArea + bellyArea;
-        var bound = area > 0 ? UnderbodyKernel.EquilibriumBound(found.WeightNewtons, wheelVolume + (bellyArea * (downAsFound?.Immersion.Meters ?? 0)), area, gamma) : 0;
+        var bound = UnderbodyKernel.EquilibriumBound(found.WeightNewtons, foundVolume + (bellyArea * (downAsFound?.Immersion.Meters ?? 0)), foundArea + bellyArea, gamma);
         var entry = s.EntryGrade?.Radians ?? -theta;
         var critical = CriticalIndexKernel.Find(foundNumeric, asFound, driven, found.WeightNewtons * Math.Sin(Math.Max(theta, entry)), BrixiusConstants.Radial);
         return new CompiledStuckMachine(flat, Assume(s, flat, bound, critical, coneFactor), bound, critical);
@@ -145,6 +153,13 @@ internal sealed class CompiledStuckMachine
         var loads = new double[machine.Axles.Count];
         AxleStaticsKernel.Share(machine.AxlePositions, machine.Resolve(suspension) != Suspension.StraightFrame, AxleStaticsKernel.NormalSum(machine.WeightNewtons, theta, 0), AxleStaticsKernel.MomentSum(machine.WeightNewtons, machine.CentreX, machine.CentreZ, theta, sign, 0, 0, 0, 0), loads);
         return loads;
+    }
+
+    /// <summary>Length on which a wheel stands: the chord at its sinkage; a wheel that is not buried stands on at least the chord of its own deflection.</summary>
+    private static double Contact(Axle axle, double axleLoad, double sinkage, bool buried)
+    {
+        var least = buried ? 0 : axle.Tyre.DeflectionMetres(Math.Max(0, axleLoad) / axle.Tyres);
+        return BuriedWheelKernel.ContactLength(axle.Tyre.OverallDiameter.Meters, Math.Max(sinkage, least));
     }
 
     private static double NumericPerPascal(Axle axle, double axleLoad)

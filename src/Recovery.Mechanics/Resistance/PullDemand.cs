@@ -18,15 +18,16 @@ namespace Recovery.Mechanics.Resistance;
 /// </remarks>
 public sealed class PullDemand
 {
+    /// <summary>Relative difference below which two sums are the same: which frame governs must not turn on rounding.</summary>
+    private const double SameForce = 1e-9;
+
     private readonly DemandBounds _bounds;
     private readonly CompiledStuckMachine _compiled;
-    private readonly CompiledStuckMachine? _straight;
 
-    private PullDemand(StuckMachine stuck, CompiledStuckMachine compiled, CompiledStuckMachine? straight, in DemandBounds bounds, DepthClass depth)
+    private PullDemand(StuckMachine stuck, CompiledStuckMachine compiled, in DemandBounds bounds, DepthClass depth)
     {
         Stuck = stuck;
         _compiled = compiled;
-        _straight = straight;
         _bounds = bounds;
         DepthClass = depth;
     }
@@ -58,11 +59,12 @@ public sealed class PullDemand
     /// <summary>Gets what goes on holding once the machine has broken loose: central without suction and uplift (judgement).</summary>
     public Force AfterBreakout => Force.FromNewtons(CentralNewtons - _bounds.Central.Suction - _bounds.Central.Lift);
 
-    /// <summary>Gets the pull to climb the hole as a rigid step. Shown beside, never summed; null from the hub upwards, where no pull along the ground would do.</summary>
+    /// <summary>Gets the pull to climb the hole as a rigid step. Shown beside, never summed; null where no wheel is buried or the hole is dug (there is no step then), and from the hub upwards, where no pull along the ground would do.</summary>
     public Force? RigidStep
     {
         get
         {
+            if (_compiled.Flat.Dug || !_compiled.Flat.AnyBuried) return null;
             double sum = 0;
             for (var i = 0; i < _compiled.Flat.Count.Length; i++) sum += _compiled.Flat.Buried[i] ? _compiled.Flat.Load[i] * _compiled.Flat.Step[i] : 0;
             return double.IsInfinity(sum) ? null : Force.FromNewtons(sum);
@@ -85,32 +87,13 @@ public sealed class PullDemand
     public IReadOnlyList<double> WallKilopascals => [_compiled.Assumptions.Strength.WallLow / 1000, _compiled.Assumptions.Strength.WallCentral / 1000, _compiled.Assumptions.Strength.WallHigh / 1000];
 
     /// <summary>Gets the demand if braked wheels stay locked, central strengths: what it costs to leave the brakes on.</summary>
-    public Force CentralLocked
-    {
-        get
-        {
-            DemandKernel.Compose(_compiled.Flat, DemandBounds.CentralState(_compiled.Assumptions, locked: true), out var terms);
-            return Force.FromNewtons(terms.Total);
-        }
-    }
+    public Force CentralLocked => Force.FromNewtons(CentralAs(locked: true));
 
     /// <summary>Gets the gross traction of the driven axles at the rating cone index, slip 0.30, bias constants, on the loads beside the belly. A resource listed apart, never taken off the demand; on buried wheels the model is out of range.</summary>
-    public Force OwnGrossTraction
-    {
-        get
-        {
-            var f = _compiled.Flat;
-            var carry = 1 - (_bounds.Central.BellyLoad / f.Weight);
-            double sum = 0;
-            for (var i = 0; i < f.Count.Length; i++)
-            {
-                if (f.Driven[i] && f.Load[i] > 0)
-                    sum += f.Load[i] * carry * BrixiusKernel.GrossTractionRatio(_compiled.Assumptions.IndexCentral * f.NumericPerPascal[i] / carry, CriticalIndexKernel.PlanningSlip, BrixiusConstants.Bias);
-            }
+    public Force OwnGrossTraction => Force.FromNewtons(OwnTractionKernel.Gross(_compiled.Flat, Carry, _compiled.Assumptions.IndexCentral));
 
-            return Force.FromNewtons(sum);
-        }
-    }
+    /// <summary>Gets what it is worth that the machine drives its own wheels, with the reason where that is little: locked less turning, plus net traction of rolling wheels within the range of the wheel model.</summary>
+    public OwnWheelsWorth DrivingOwnWheels => OwnWheels.Worth(this);
 
     /// <summary>Gets the cone index at which the machine as it sank would just have moved itself (Brixius, radial); null where no soil would do.</summary>
     public Pressure? CriticalConeIndex => double.IsNaN(_compiled.CriticalIndexPascals) ? null : Pressure.FromPascals(_compiled.CriticalIndexPascals);
@@ -139,6 +122,9 @@ public sealed class PullDemand
 
     internal DemandBounds Bounds => _bounds;
 
+    /// <summary>Share of every axle load that the wheels carry beside the belly, at central.</summary>
+    internal double Carry => 1 - (_bounds.Central.BellyLoad / _compiled.Flat.Weight);
+
     internal CompiledStuckMachine Compiled => _compiled;
 
     /// <summary>Estimates the demand of a stuck machine.</summary>
@@ -155,16 +141,8 @@ public sealed class PullDemand
 
     internal static PullDemand Estimate(StuckMachine stuck, CompiledStuckMachine compiled, CompiledStuckMachine? straight)
     {
-        DemandBounds.Evaluate(compiled.Flat, compiled.Assumptions, out var bounds);
-        if (straight is not null)
-        {
-            DemandBounds.Evaluate(straight.Flat, straight.Assumptions, out var other);
-            if (other.Low.Total < bounds.Low.Total) bounds.Low = other.Low;
-            if (other.Central.Total > bounds.Central.Total) bounds.Central = other.Central;
-            if (other.High.Total > bounds.High.Total) bounds.High = other.High;
-        }
-
-        return new PullDemand(stuck, compiled, straight, bounds, Resistance.DepthRule.Classify(stuck));
+        var central = Worse(compiled, straight, out var bounds);
+        return new PullDemand(stuck, central, bounds, Resistance.DepthRule.Classify(stuck));
     }
 
     /// <summary>Gives the same demand with another cone factor, for the sensitivity line: the band 10 to 20 is never put on top of the bounds.</summary>
@@ -175,7 +153,7 @@ public sealed class PullDemand
     {
         Guard.Range(coneFactor, 8, 30, string.Empty, nameof(coneFactor));
         var compiled = CompiledStuckMachine.From(Stuck, Stuck.Machine.Resolve(Suspension.Undeclared), coneFactor);
-        DemandBounds.Evaluate(compiled.Flat, compiled.Assumptions, out var bounds);
+        Worse(compiled, Stuck.Machine.SuspensionMatters ? CompiledStuckMachine.From(Stuck, Suspension.StraightFrame, coneFactor) : null, out var bounds);
         return ForceBand.FromNewtons(bounds.Low.Total, bounds.Central.Total, bounds.High.Total);
     }
 
@@ -227,12 +205,57 @@ public sealed class PullDemand
                 findings.Add(new Finding(ResistanceFindings.ModelOutOfRange, AxleName(i)));
         }
 
+        AddNearBreak(findings);
         if (_compiled.CriticalIndexPascals < Stuck.Soil.ConeIndex.Pascals)
             findings.Add(new Finding(ResistanceFindings.IndexCapped, Stuck.Machine.Name, Stuck.Soil.ConeIndex.Pascals / 1000, _compiled.CriticalIndexPascals / 1000, "kPa"));
-        if (_straight is not null) findings.Add(new Finding(ResistanceFindings.SuspensionUndeclared, Stuck.Machine.Name));
+        if (Stuck.Machine.SuspensionMatters) findings.Add(new Finding(ResistanceFindings.SuspensionUndeclared, Stuck.Machine.Name));
+    }
+
+    /// <summary>The central sum of the governing frame with braked wheels locked or all turning, N.</summary>
+    internal double CentralAs(bool locked)
+    {
+        DemandKernel.Compose(_compiled.Flat, DemandBounds.CentralState(_compiled.Assumptions, locked), out var terms);
+        return terms.Total;
     }
 
     internal string AxleName(int axle) => axle < 0 ? "belly" : Stuck.Machine.Axles[axle].Name;
+
+    /// <summary>Where wheels stand near the break between rolling and buried the sum is worked both ways and both are shown.</summary>
+    private void AddNearBreak(List<Finding> findings)
+    {
+        int near = 0, count = 0;
+        var names = string.Empty;
+        for (var i = 0; i < Stuck.Sinkage.Count; i++)
+        {
+            var ratio = Stuck.Sinkage[i].Meters / _compiled.Flat.Diameter[i];
+            if (ratio < BuriedWheelKernel.NearBuriedLow || ratio > BuriedWheelKernel.NearBuriedHigh) continue;
+            near |= 1 << i;
+            names += (count++ == 0 ? string.Empty : ", ") + AxleName(i);
+        }
+
+        if (near == 0) return;
+        findings.Add(new Finding(ResistanceFindings.NearBreak, names, Taken(near, 0) / 1000, Taken(0, near) / 1000, "kN"));
+    }
+
+    private double Taken(int asBuried, int asRolling)
+    {
+        var linked = CompiledStuckMachine.From(Stuck, Stuck.Machine.Resolve(Suspension.Undeclared), asBuried: asBuried, asRolling: asRolling);
+        Worse(linked, Stuck.Machine.SuspensionMatters ? CompiledStuckMachine.From(Stuck, Suspension.StraightFrame, asBuried: asBuried, asRolling: asRolling) : null, out var bounds);
+        return bounds.Central.Total;
+    }
+
+    /// <summary>Takes the less favourable of both frames at each bound and gives the frame that governs central; of two alike the linked axles.</summary>
+    private static CompiledStuckMachine Worse(CompiledStuckMachine linked, CompiledStuckMachine? straight, out DemandBounds bounds)
+    {
+        DemandBounds.Evaluate(linked.Flat, linked.Assumptions, out bounds);
+        if (straight is null) return linked;
+        DemandBounds.Evaluate(straight.Flat, straight.Assumptions, out var other);
+        if (other.Low.Total < bounds.Low.Total) bounds.Low = other.Low;
+        if (other.High.Total > bounds.High.Total) bounds.High = other.High;
+        if (!(other.Central.Total > bounds.Central.Total * (1 + SameForce))) return linked;
+        bounds.Central = other.Central;
+        return straight;
+    }
 
     private static ForceBand Ordered(double a, double b, double c) => ForceBand.FromNewtons(Math.Min(a, Math.Min(b, c)), b, Math.Max(a, Math.Max(b, c)));
 }

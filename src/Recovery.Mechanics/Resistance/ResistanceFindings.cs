@@ -63,6 +63,13 @@ internal static class ResistanceFindings
         "Declare the suspension of the machine.",
         GeneralSources.Statics);
 
+    public static readonly FindingDefinition NearBreak = new(
+        "mire.rolling-or-buried",
+        Severity.Note,
+        "The wheels of the {subject} stand near the break between rolling and buried, a tenth of their diameter, where a few centimetres of reading decide which terms count: taken as buried the central demand is {required}, taken as rolling {available}.",
+        "Measure the depth again at each of these wheels, both sides, and plan on the larger figure.",
+        ResistanceSources.Composition);
+
     /// <summary>All kinds of the room.</summary>
-    public static IEnumerable<FindingDefinition> All { get; } = [BellyDrags, BellyUplift, FloorAboveReading, FloorNotPositive, MethodsDiffer, ModelOutOfRange, IndexCapped, SuspensionUndeclared];
+    public static IEnumerable<FindingDefinition> All { get; } = [BellyDrags, BellyUplift, FloorAboveReading, FloorNotPositive, MethodsDiffer, ModelOutOfRange, IndexCapped, SuspensionUndeclared, NearBreak];
 }

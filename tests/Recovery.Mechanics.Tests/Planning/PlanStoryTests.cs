@@ -47,6 +47,7 @@ public class PlanStoryTests
         ["mire.methods-differ"] = () => ReferencePlans.AsFound().With(ReferenceMachines.StuckHarvester().Dug(Angle.FromDegrees(3)).Vented().DrivingItsWheels()),
         ["mire.model-out-of-range"] = ReferencePlans.AsFound,
         ["mire.index-capped"] = ReferencePlans.AsFound,
+        ["mire.rolling-or-buried"] = () => Stuck(s => s, z: 0.2),
         ["mire.suspension-undeclared"] = () => ReferencePlans.AsFound().With(ReferenceMachines.StuckHarvester(Suspension.Undeclared)),
         ["pull.nose-lift"] = () => Tower(ReferencePlans.Tractor(30, 3.0)),
         ["pull.nose-light"] = () => Tower(ReferencePlans.Tractor(18) with { HardSurfaceInReach = true, Machine = new Machine("light-nosed tractor", ReferencePlans.Tractor(18).Machine.Axles, [new NamedLoad("tractor", Mass.FromTonnes(18), M(-2.1), M(1.0))]) }),

@@ -1,0 +1,56 @@
+using System.Collections.Generic;
+using System.Linq;
+using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Terramechanics;
+
+namespace Recovery.Mechanics.Resistance;
+
+/// <summary>The stuck machine's own wheels: axle by axle, and what driving them is worth.</summary>
+internal static class OwnWheels
+{
+    /// <summary>Share of the central demand below which a worth is called little (judgement).</summary>
+    private const double Little = 0.02;
+
+    public static IReadOnlyList<AxleTraction> Axles(PullDemand demand)
+    {
+        var f = demand.Compiled.Flat;
+        var carry = demand.Carry;
+        var index = demand.Compiled.Assumptions.IndexCentral;
+        var axles = new List<AxleTraction>(f.Count.Length);
+        for (var i = 0; i < f.Count.Length; i++)
+        {
+            double numeric = OwnTractionKernel.Numeric(f, i, carry, index), wheel = f.Load[i] * carry / f.Count[i], b = f.Width[i], d = f.Diameter[i];
+            IReadOnlyList<ValidityFlag> flags = f.Load[i] > 0
+                ? BrixiusModel.Bias.Validity.Flag(b / d, demand.Stuck.Machine.Axles[i].Tyre.DeflectionRatio(f.Load[i] / f.Count[i]), wheel / (b * d) / 1000, numeric, wheel / 1000)
+                : [];
+            axles.Add(new AxleTraction(demand.AxleName(i), f.Driven[i], f.Buried[i], f.Load[i] * carry, numeric, OwnTractionKernel.Gross(f, i, carry, index), OwnTractionKernel.Resistance(f, i, carry, index), flags));
+        }
+
+        return axles.AsReadOnly();
+    }
+
+    public static OwnWheelsWorth Worth(PullDemand demand)
+    {
+        double locked = demand.CentralAs(locked: true), turning = demand.CentralAs(locked: false);
+        var driven = Axles(demand).Where(a => a.Driven).ToList();
+        var net = driven.Where(a => a.InRange).Sum(a => a.NetTraction.Newtons);
+        return new OwnWheelsWorth(locked - turning, net > 0 ? net : 0, OfTurning(demand, locked, turning) + "; " + OfTraction(driven, net));
+    }
+
+    private static string OfTurning(PullDemand demand, double locked, double turning)
+    {
+        if (locked - turning > Little * turning) return "turning wheels against locked ones";
+        if (!demand.Compiled.Flat.Braked.Any(b => b)) return "no axle can lock, so turning saves nothing";
+        return locked < turning ? "sliding over this weak floor takes less than rolling in it, so turning saves nothing" : "sliding takes hardly more than rolling here, so turning saves little or nothing";
+    }
+
+    private static string OfTraction(IReadOnlyList<AxleTraction> driven, double net)
+    {
+        if (driven.Count == 0) return "no axle is driven, so there is no traction to add";
+        if (net > 0) return "the net traction of the " + string.Join(" and ", driven.Where(a => a.InRange).Select(a => a.Name)) + " is in the figure";
+        if (driven.Any(a => a.InRange)) return "no traction is added: the wheels grip no more than they need to roll";
+        return driven.All(a => a.Buried)
+            ? "no traction is added: a buried wheel is in no wheel model's range"
+            : "no traction is added: " + string.Join(", ", driven.Select(a => a.Name + a.WhyNot()));
+    }
+}
