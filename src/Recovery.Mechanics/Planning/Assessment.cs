@@ -46,13 +46,19 @@ public sealed class Assessment
     public IReadOnlyList<MeasureWorth> Measures => MeasureList.Rank(Plan, Demand);
 
     /// <summary>Gets the stages in which the pull is raised; empty where the rig is not known.</summary>
-    public IReadOnlyList<PullStage> Stages => StageList.Of(this);
+    public IReadOnlyList<PullStage> Stages => StageList.Of(this, Display.Metric);
+
+    /// <summary>Gets what ends a pull at once, for this plan, in words that can be called out.</summary>
+    public IReadOnlyList<Precaution> StopCriteria => StopList.Criteria(this, Display.Metric);
+
+    /// <summary>Gets what is done again after every stop before tension comes on once more.</summary>
+    public IReadOnlyList<Precaution> AfterAStop => StopList.AfterAStop(this);
 
     /// <summary>Gets the areas to keep clear. Reach estimates and quoted rules: none of them is a distance at which people are out of danger.</summary>
     public IReadOnlyList<HazardArea> HazardAreas => HazardAreaList.Of(this);
 
     /// <summary>Gets what has to be done and looked at before this pull, in order.</summary>
-    public IReadOnlyList<Precaution> Precautions => PrecautionList.Of(this);
+    public IReadOnlyList<Precaution> Precautions => PrecautionList.Of(this, Display.Metric);
 
     /// <summary>Gets the facts that are still to measure, each with what it would change.</summary>
     public IReadOnlyList<Assumption> Assumptions => AssumptionList.Of(Plan, Demand);

@@ -20,11 +20,17 @@ internal static class AssessmentReport
         AssessmentReportRig.Write(w, a);
         Measures(w, a);
         Stages(w, a);
+        if (a.Verdict != Planning.Verdict.Stop)
+        {
+            Listed(w, "stop-when", "Stop the pull at once when", StopList.Criteria(a, w.Display));
+            Listed(w, "after-a-stop", "After every stop, before tension comes on again", a.AfterAStop);
+        }
+
         w.Section("keep-clear", "Keep clear");
         foreach (var area in a.HazardAreas) w.Item("- ", HazardAreaList.Words(area, w.Display));
         w.Section("before", "Before this pull, in this order");
         var number = 0;
-        foreach (var p in a.Precautions) w.Item((++number).ToString(System.Globalization.CultureInfo.InvariantCulture).PadLeft(2) + ". ", p.Action + " " + p.Why + (p.Source.Standing == Standing.CommonPractice ? string.Empty : " [" + p.Source.Citation + "]"));
+        foreach (var p in PrecautionList.Of(a, w.Display)) w.Item((++number).ToString(System.Globalization.CultureInfo.InvariantCulture).PadLeft(2) + ". ", p.Action + " " + p.Why + (p.Source.Standing == Standing.CommonPractice ? string.Empty : " [" + p.Source.Citation + "]"));
         w.Paragraph("Without a source in brackets: common practice, no source.");
         w.Section("to-measure", "Still to measure");
         foreach (var assumption in a.Assumptions) w.Item("- ", assumption.ToString());
@@ -141,11 +147,17 @@ internal static class AssessmentReport
             return;
         }
 
-        foreach (var s in a.Stages)
+        foreach (var s in StageList.Of(a, w.Display))
             w.Item(Text.Number(s.Number) + ". ", "Up to " + w.Display.Force(s.LineLoad.Newtons) + ": " + s.Action + ". The strap has stretched " + w.Display.Stretch(s.LeastStretch.Meters) + " to " + w.Display.Stretch(s.GreatestStretch.Meters) + " " + w.Display.StretchUnit + " by then. Then " + s.Hold + ".");
         w.Paragraph("A tape tells the load only within that band: go by its lower end until the curve of this strap, or one known load on it, is there.");
         if (a.Stages[a.Stages.Count - 1].LineLoad.Newtons < Math.Min(a.Demand.CentralNewtons, a.Loads!.Output.Steady))
             w.Paragraph("The last stage stays below the central demand: the gear does not allow more. Lighten and dig, or use stronger gear.");
+    }
+
+    private static void Listed(ReportBuilder w, string key, string heading, IReadOnlyList<Precaution> list)
+    {
+        w.Section(key, heading);
+        foreach (var item in list) w.Item("- ", item.ToString());
     }
 
     private static void Footer(ReportBuilder w, Assessment a)

@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using System.Linq;
 using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Resistance;
 using Recovery.Mechanics.Rigging;
@@ -14,18 +15,23 @@ internal static class AssumptionList
     private static readonly Assumption Yield = new("assume.attachment-loads", "working and yield load of the attachments", "not known, the loads there are printed", "Their maker or dealer can say whether they carry it.", RiggingSources.Levels);
     private static readonly Assumption Bight = new("assume.bight", "maker's figure for the bridle's bight in the strap's eye", "0.5 of the strap, from memory", "A figure replaces the 0.5 and its level.", RiggingSources.Bight);
 
+    private static readonly Assumption Straight = new("assume.line-straight", "how the line runs between the two hitches, in height and in plan", "level and straight", "An inclined or slanting line carries more for the same pull and loads or lightens both machines.", PlanningSources.LineInclined);
+    private static readonly Assumption Second = new("assume.second-pull", "whether this strap has already been pulled today", "a first pull; a second one is reckoned beside", "A strap that was pulled a moment ago is about twice as stiff: the same take-up loads it harder.", Lines.LinesSources.NylonWebbing);
+    private static readonly Assumption Under = new("assume.brakes", "which wheels of the stuck machine have brakes or can be locked by its drive", "every wheel", "Wheels that cannot lock lower the high.", ResistanceSources.Composition);
+
     public static IReadOnlyList<Assumption> Of(RecoveryPlan plan, PullDemand demand)
     {
         var all = new List<Assumption>(demand.Assumptions);
         if (plan.RemouldingIndexBorrowed) all.Add(CapabilityAssumptions.RemouldingIndex);
-        foreach (var part in plan.Rig.Parts)
-        {
-            if (part is Strap { Choked: true, AngleOfChoke: null }) all.Add(Choke);
-        }
+        foreach (var assumption in CapabilityAssumptions.List(plan.Tower)) all.Add(assumption);
+        if (plan.Site.IsStraight) all.Add(Straight);
+        if (plan.Procedure.SecondPull is null) all.Add(Second);
+        if (plan.Stuck.Wheels != WheelMotion.Turning && plan.Stuck.Machine.Axles.All(a => a.Braked)) all.Add(Under);
+        if (plan.Rig.Parts.Any(p => p is Strap { Choked: true, AngleOfChoke: null })) all.Add(Choke);
 
         if (plan.Rig.LineStraps[0].Measured is null) all.Add(Stretch);
         if (plan.Rig.Bridle is { } bridle && (bridle.Strap.MakersBightShare is null || plan.Rig.LineStraps[plan.Rig.LineStraps.Count - 1].MakersBightShare is null)) all.Add(Bight);
         if ((plan.Rig.Casualty.WorkingLoad is null && plan.Rig.Casualty.Yield is null) || (plan.Rig.Drawbar.WorkingLoad is null && plan.Rig.Drawbar.Yield is null)) all.Add(Yield);
-        return all.AsReadOnly();
+        return all.GroupBy(a => a.Id).Select(g => g.First()).ToList().AsReadOnly();
     }
 }

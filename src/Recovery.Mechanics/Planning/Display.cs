@@ -14,6 +14,8 @@ internal sealed class Display
 
     private readonly bool _imperial;
 
+    public static Display Metric { get; } = new(DisplayUnits.Metric);
+
     public Display(DisplayUnits units) => _imperial = units == DisplayUnits.Imperial;
 
     public string ForceUnit => _imperial ? "kip" : "kN";

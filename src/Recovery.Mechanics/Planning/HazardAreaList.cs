@@ -16,7 +16,7 @@ internal static class HazardAreaList
         var length = rig.LengthMetres;
         var stretch = assessment.Loads is { } loads ? loads.Output.ProcedureSoft / loads.Input.Soft : 0;
         string tower = assessment.Plan.Tower.Machine.Name, stuck = assessment.Plan.Stuck.Machine.Name;
-        var metric = new Display(DisplayUnits.Metric);
+        var metric = Display.Metric;
         return new List<HazardArea>
         {
             Area("line-of-pull", "the line", 0, tower, stuck, PlanningSources.LineVictims, metric),

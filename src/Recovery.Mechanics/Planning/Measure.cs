@@ -48,6 +48,26 @@ public sealed class Measure
     /// <exception cref="ArgumentException">The measure does not fit the plan, for example a load that it does not carry.</exception>
     public RecoveryPlan ApplyTo(RecoveryPlan plan) => _edit(Guard.NotNull(plan, nameof(plan)));
 
+    /// <summary>Gives the plan after the measure, or says that it does not fit.</summary>
+    /// <param name="plan">The plan before.</param>
+    /// <param name="edited">Receives the plan after; the plan before where the measure does not fit.</param>
+    /// <returns>False where the measure does not fit the plan, for example a load that it no longer carries.</returns>
+    /// <exception cref="ArgumentNullException">The plan is null.</exception>
+    public bool TryApplyTo(RecoveryPlan plan, out RecoveryPlan edited)
+    {
+        Guard.NotNull(plan, nameof(plan));
+        try
+        {
+            edited = _edit(plan);
+            return true;
+        }
+        catch (ArgumentException)
+        {
+            edited = plan;
+            return false;
+        }
+    }
+
     /// <summary>Gives the title.</summary>
     /// <returns>The title.</returns>
     public override string ToString() => Title;

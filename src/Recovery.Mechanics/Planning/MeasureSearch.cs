@@ -10,6 +10,7 @@ namespace Recovery.Mechanics.Planning;
 /// <summary>Looks for the smallest or cheapest set of measures that lifts the verdict. Every set is worked whole.</summary>
 /// <remarks>
 /// <para>Up to twelve measures every set is tried (4,096 at the most). Beyond that it is greedy: the measure that helps most is added until nothing helps; what it finds is a bound, not the best, and <see cref="IsExhaustive"/> says so.</para>
+/// <para>A measure that does not fit what the others of a set have left (a load that is already off, a strap that was replaced) makes no set with them: it is passed over.</para>
 /// <para>One set is better than another by the milder verdict, then fewer stops, then fewer measures (or less effort where every measure has one and effort is asked for), then fewer cautions, then the greater margin of sustained pull over demand.</para>
 /// </remarks>
 public sealed class MeasureSearch
@@ -104,7 +105,8 @@ public sealed class MeasureSearch
     /// <returns>The set and how it was found.</returns>
     public override string ToString() => Best + (IsExhaustive ? " (all sets tried)" : " (greedy: a bound, not the best)");
 
-    internal static double Margin(Assessment a) => a.Capability.CentralNewtons / a.Demand.CentralNewtons;
+    /// <summary>Sustained pull over central demand; on a slope that would take the machine out by itself over a thousandth of its weight.</summary>
+    internal static double Margin(Assessment a) => a.Capability.CentralNewtons / Math.Max(a.Demand.CentralNewtons, 1e-3 * a.Demand.Stuck.Machine.WeightNewtons);
 
     internal static double? Gear(Assessment a) => a.Rig?.Weakest is { Reserve: { } reserve } weakest ? reserve / weakest.Floor : null;
 
@@ -142,7 +144,7 @@ public sealed class MeasureSearch
         {
             for (var i = from; i < offered.Count; i++)
             {
-                var edited = offered[i].ApplyTo(plan);
+                if (!offered[i].TryApplyTo(plan, out var edited)) continue;
                 Measure[] longer = [.. chosen, offered[i]];
                 Try(edited, longer);
                 All(edited, longer, i + 1);
@@ -160,7 +162,7 @@ public sealed class MeasureSearch
                 foreach (var measure in offered)
                 {
                     if (Array.IndexOf(chosen, measure) >= 0) continue;
-                    var edited = measure.ApplyTo(plan);
+                    if (!measure.TryApplyTo(plan, out var edited)) continue;
                     var set = Try(edited, [.. chosen, measure]);
                     if (next is null || Better(set, next)) (next, nextPlan) = (set, edited);
                 }

@@ -35,7 +35,7 @@ internal static class PlanFingerprint
         }
 
         foreach (var part in plan.Rig.Parts) hash.Add(part + "|" + Seen(part));
-        hash.Add(plan.Site.StuckMachineOccupied + "|" + plan.Site.MassOnLine + "|" + plan.Stuck.DrivesItsWheels);
+        hash.Add(plan.Site.StuckMachineOccupied + "|" + plan.Site.MassOnLine + "|" + plan.Site.FreedMachineHeld + "|" + plan.Stuck.DrivesItsWheels);
         if (plan.Site.UnderMachine is { } way)
         {
             foreach (var value in (double[])[way.TailBehindAxle.Meters, way.Wheelbase.Meters, way.AnchorHeight.Meters, way.ApexHeight.Meters, way.BellyEndBehindAxle?.Meters ?? -1, way.StrapWidth.Meters, way.StrapThickness.Meters]) hash.Add(value);

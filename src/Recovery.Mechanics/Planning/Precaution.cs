@@ -2,7 +2,7 @@ using Recovery.Mechanics.Provenance;
 
 namespace Recovery.Mechanics.Planning;
 
-/// <summary>One thing to do or to look at before this pull, with its reason.</summary>
+/// <summary>One thing to do, to look at or to stop for in this pull, with its reason.</summary>
 /// <param name="Key">Stable key, by which a host translates it.</param>
 /// <param name="Action">What to do.</param>
 /// <param name="Why">Why.</param>

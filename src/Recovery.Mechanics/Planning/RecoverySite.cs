@@ -30,6 +30,14 @@ public sealed record RecoverySite
     /// <summary>Gets whether a mass is laid over the line. Noted; it earns no number.</summary>
     public bool MassOnLine { get; init; }
 
+    /// <summary>Gets whether somebody or something will hold the freed machine back on a slope: manned brakes, a holding line.</summary>
+    public bool FreedMachineHeld { get; init; }
+
+    /// <summary>Gives the same with another value: whether the freed machine is held back on a slope. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="freedMachineHeld">The value, as in <see cref="FreedMachineHeld"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public RecoverySite WithFreedMachineHeld(bool freedMachineHeld) => this with { FreedMachineHeld = freedMachineHeld };
+
     /// <summary>Gives the same with another value: the way of the line under the stuck machine. For callers whose language has no <c>with</c>.</summary>
     /// <param name="underMachine">The value, as in <see cref="UnderMachine"/>.</param>
     /// <returns>The changed copy.</returns>
@@ -63,6 +71,8 @@ public sealed record RecoverySite
     /// <summary>Gives the site in words, invariant culture.</summary>
     /// <returns>What is declared.</returns>
     public override string ToString() => "line falls " + Text.With(LinePitch.Degrees, "deg", 3) + ", people in line " + (PeopleInLine is { } people ? (people ? "yes" : "no") : "not declared");
+
+    internal bool IsStraight => Math.Abs(LinePitch.Radians) < 1e-9 && Math.Abs(LineYaw.Radians) < 1e-9;
 
     internal double Tension => 1 / (Math.Cos(LinePitch.Radians) * Math.Cos(LineYaw.Radians));
 }

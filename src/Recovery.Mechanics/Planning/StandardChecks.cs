@@ -8,7 +8,7 @@ using Recovery.Mechanics.Traction;
 
 namespace Recovery.Mechanics.Planning;
 
-/// <summary>The checks that every plan is put through, in their order: contradictions, ground and mire, pull, procedure, rig as it looks, rig under load, attachments, way of the line, people, standing of the numbers.</summary>
+/// <summary>The checks that every plan is put through, in their order: contradictions, ground and mire, pull, procedure, rig as it looks, rig under load, attachments, way of the line, slope and direction, people, standing of the numbers.</summary>
 public static class StandardChecks
 {
     /// <summary>Gets the standard checks in their order.</summary>
@@ -22,6 +22,7 @@ public static class StandardChecks
         new Check("rig under load", static (c, f) => c.Rig?.AddFindings(f)),
         new Check("attachments", Attachments),
         new Check("way of the line", WayOfTheLine),
+        new Check("slope and direction", SlopeAndDirection),
         new Check("people", People),
         new Check("standing", Standing),
     ]);
@@ -84,6 +85,30 @@ public static class StandardChecks
 
         foreach (var sinkage in plan.Stuck.Sinkage) climb = Math.Max(climb, sinkage.Meters);
         way.AddFindings((bridle.Strap.Length.Meters / 2) + reach, bridle.SpacingMetres, plan.Stuck.Belly?.Width.Meters, climb, findings);
+    }
+
+    private static void SlopeAndDirection(PlanContext c, List<Finding> findings)
+    {
+        const double Mentioned = 2 * Math.PI / 180;
+        var plan = c.Plan;
+        var name = plan.Stuck.Machine.Name;
+        var slope = -plan.Compiled.Stuck.Flat.Weight * Math.Sin(plan.Compiled.Stuck.Flat.Grade);
+        if (slope > 0)
+        {
+            double soft = RollingAway.Holds(plan, plan.Stuck.Soil.RatingConeIndex.Pascals), firm = RollingAway.Holds(plan, plan.Stuck.Soil.ConeIndex.Pascals);
+            if (slope > soft) findings.Add(new Finding(PlanningFindings.RunsAway, name, slope / 1000, soft / 1000, "kN", plan.Site.FreedMachineHeld ? Severity.Caution : Severity.Stop));
+            else if (slope > firm) findings.Add(new Finding(PlanningFindings.MayRunAway, name, slope / 1000, firm / 1000, "kN"));
+        }
+
+        var tension = c.Capability.ImposableNewtons * plan.Compiled.Tension;
+        double pitch = plan.Site.LinePitch.Radians, yaw = Math.Abs(plan.Site.LineYaw.Radians);
+        if (Math.Abs(pitch) > Mentioned) findings.Add(new Finding(PlanningFindings.LineInclined, pitch > 0 ? "lifts" : "presses on", Math.Abs(SidePullKernel.Vertical(tension, pitch)) / 1000, unit: "kN"));
+        if (yaw <= Mentioned) return;
+        var machine = plan.Tower.Machine;
+        double sideways = SidePullKernel.Sideways(tension, pitch, yaw), track = double.PositiveInfinity;
+        foreach (var axle in machine.Axles) track = Math.Min(track, axle.TrackWidth.Meters);
+        var lifts = track * machine.WeightNewtons / (2 * plan.Tower.HitchHeight.Meters);
+        findings.Add(new Finding(PlanningFindings.Sideways, machine.Name, sideways / 1000, lifts / 1000, "kN", SidePullKernel.LoadedSide(machine.WeightNewtons, 0, machine.CentreZ, track, sideways, plan.Tower.HitchHeight.Meters) >= 1 ? Severity.Stop : Severity.Caution));
     }
 
     private static void People(PlanContext c, List<Finding> findings)

@@ -77,6 +77,36 @@ public class MeasureSearchTests
     }
 
     [Fact]
+    public void A_measure_that_does_not_fit_is_passed_over()
+    {
+        // The front cannot come off twice, and a strap that the rig does not have cannot be lengthened.
+        var plan = ReferencePlans.AsFound();
+        var again = RecoveryMeasures.UnloadPart("beet", Frac(0.5));
+        var search = MeasureSearch.Run(plan, [RecoveryMeasures.Unload("beet"), again, RecoveryMeasures.LongerLine("no such strap", M(20)), RecoveryMeasures.Dig(Angle.FromDegrees(9))]);
+        // Subsets of {unload, dig, part} without {unload before part}: 2 x 3.
+        Assert.Equal(6, search.SetsTried);
+        Assert.False(RecoveryMeasures.LongerLine("no such strap", M(20)).TryApplyTo(plan, out var same));
+        Assert.Same(plan, same);
+    }
+
+    [Fact]
+    public void Two_that_work_together_are_explained()
+    {
+        // Alone neither frees the machine of its suction: venting leaves the faces, digging the side walls; worked whole they differ from their sum.
+        var plan = ReferencePlans.AsFound();
+        var search = MeasureSearch.Run(plan, [RecoveryMeasures.Unload("beet"), RecoveryMeasures.Dig(Angle.FromDegrees(9)), RecoveryMeasures.Vent(), RecoveryMeasures.FreeBelly()]);
+        foreach (var x in search.Interactions(0.01))
+        {
+            var both = x.Second.ApplyTo(x.First.ApplyTo(plan)).Assess().Demand.Total.CentralNewtons;
+            Assert.Equal(plan.Assess().Demand.Total.CentralNewtons - both, x.Together.Newtons, 1e-6);
+            Assert.Equal(x.Together.Newtons - x.FirstAlone.Newtons - x.SecondAlone.Newtons, x.Extra.Newtons, 1e-6);
+            Assert.Contains(x.Extra.Newtons > 0 ? "more than their sum" : "they overlap", x.ToString(), StringComparison.Ordinal);
+        }
+
+        Assert.NotEmpty(search.Interactions(0.01));
+    }
+
+    [Fact]
     public void Many_measures_are_searched_greedily_and_said_to_be()
     {
         var plan = ReferencePlans.AsFound();

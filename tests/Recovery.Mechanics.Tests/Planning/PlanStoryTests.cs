@@ -62,6 +62,10 @@ public class PlanStoryTests
         ["line.fouls"] = () => ReferencePlans.AsFound(),
         ["line.fouls-in-climb"] = () => ReferencePlans.Gentle().With(ReferencePlans.Site() with { UnderMachine = new UnderMachineLine(M(8.5), M(4.9), M(0.5), M(0.45), [new UndersidePart("rear axle", M(6.8), M(0.60))]) }),
         ["line.path-not-checked"] = () => ReferencePlans.Gentle().With(ReferencePlans.Site() with { UnderMachine = null }),
+        ["plan.runs-away"] = () => Downhill(-40),
+        ["plan.may-run-away"] = () => Downhill(-24),
+        ["plan.line-inclined"] = () => ReferencePlans.Gentle().With(ReferencePlans.Site() with { LinePitch = Angle.FromDegrees(5) }),
+        ["plan.line-sideways"] = () => ReferencePlans.Gentle().With(ReferencePlans.Site() with { LineYaw = Angle.FromDegrees(10) }),
         ["line.metal-joiner"] = () => Parts(p => [p[0], new Shackle("joiner", Rating.WorkingLoadLimitTonnes(55, 5), Mass.FromKilograms(30)), .. p.Skip(1)]),
         ["rig.rating-basis-unknown"] = () => ReferencePlans.Gentle().With(ReferencePlans.StrongRig().Replace("recovery strap", new Strap("recovery strap", Fibre.Nylon, Rating.Unknown(KN(600)), M(12)))),
         ["rig.breaking-strength-unknown"] = () => ReferencePlans.Gentle().With(ReferencePlans.StrongRig().Replace("axle strap", new Strap("axle strap", Fibre.Polyester, Rating.WorkingLoadLimitTonnes(40), M(2)) { Choked = true })),
@@ -230,12 +234,77 @@ public class PlanStoryTests
         Assert.Contains("from 40 to 200", Assert.Throws<ArgumentOutOfRangeException>(() => plan.Assess().ToReport(20)).Message, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_machine_that_would_run_away_stops_the_plan_until_something_holds_it()
+    {
+        var plan = Downhill(-40);
+        Assert.Contains(plan.Assess().Findings, f => f.Id == "plan.runs-away" && f.Severity == Severity.Stop);
+        Assert.Contains(plan.With(plan.Site.WithFreedMachineHeld(true)).Assess().Findings, f => f.Id == "plan.runs-away" && f.Severity == Severity.Caution);
+        Assert.DoesNotContain(Downhill(2).Assess().Findings, f => f.Id.EndsWith("run-away", StringComparison.Ordinal) || f.Id.EndsWith("runs-away", StringComparison.Ordinal));
+        // W sin(theta) of 30 t on 40 %: 294.2 kN x 0.3714.
+        var finding = plan.Assess().Findings.Single(f => f.Id == "plan.runs-away");
+        Assert.Equal(plan.Stuck.Machine.Mass.Kilograms * 9.80665 * Math.Sin(Math.Atan(0.4)) / 1000, finding.Required!.Value, 1e-6);
+    }
+
+    [Fact]
+    public void A_sideways_pull_shows_its_force_and_what_would_lift_one_side()
+    {
+        var a = ReferencePlans.Gentle().With(ReferencePlans.Site() with { LineYaw = Angle.FromDegrees(10) }).Assess();
+        var finding = a.Findings.Single(f => f.Id == "plan.line-sideways");
+        // Tension P/cos(10 deg), of it sin(10 deg) across: P tan(10 deg) = 0.17633 P. One side lifts at W B/(2 h): 294.2 x 2/(2 x 0.5).
+        Assert.Equal(0.1763270 * a.Capability.Imposable.Kilonewtons, finding.Required!.Value, 1e-3);
+        Assert.Equal(30 * 9.80665 * 2 / (2 * 0.5), finding.Available!.Value, 1e-6);
+        Assert.DoesNotContain(ReferencePlans.Gentle().With(ReferencePlans.Site() with { LineYaw = Angle.FromDegrees(1.9) }).Assess().Findings, f => f.Id == "plan.line-sideways");
+    }
+
+    [Fact]
+    public void Everything_that_was_filled_in_is_listed_once()
+    {
+        var ids = ReferencePlans.AsFound().Assess().Assumptions.Select(x => x.Id).ToList();
+        Assert.Equal(ids.Distinct(), ids);
+        Assert.Contains("assume.puller-firmest-ground", ids);
+        Assert.Contains("assume.puller-hitch-rating", ids);
+        Assert.Contains("assume.line-straight", ids);
+        Assert.Contains("assume.second-pull", ids);
+        Assert.DoesNotContain("assume.puller-engine-power", ids);
+    }
+
+    [Fact]
+    public void Precautions_come_in_the_order_of_the_work_and_only_where_the_plan_calls_for_them()
+    {
+        var keys = ReferencePlans.AsFound().Assess().Precautions.Select(p => p.Key).ToList();
+        Assert.Equal(keys.Distinct(), keys);
+        string[] order = ["manual", "command", "unload:beet", "dig-dangers", "dig", "belly", "stuck-machine", "between", "hitch", "axle-straps", "people", "line-taut", "creep", "runs-on", "afterwards"];
+        Assert.Equal(order, keys.Where(order.Contains));
+        var light = ReferencePlans.Gentle().Assess().Precautions.Select(p => p.Key).ToList();
+        Assert.DoesNotContain("unload:beet", light);
+        Assert.DoesNotContain("dig", light);
+        Assert.DoesNotContain("belly", light);
+        Assert.DoesNotContain("vent", light);
+    }
+
+    [Fact]
+    public void Stages_say_what_the_puller_does_when_to_stop_and_what_comes_after()
+    {
+        var a = ReferencePlans.Gentle().Assess();
+        Assert.Contains("in the gear of 1 km/h", a.Stages[0].Action, StringComparison.Ordinal);
+        Assert.All(a.Stages, s => Assert.Equal(s.LineLoad.Newtons / a.Loads!.Steady.Newtons, s.ShareOfPuller, 1e-9));
+        Assert.Contains(a.StopCriteria, c => c.Key == "stop-stretch" && c.Action.Contains(a.Stages[3].LeastStretch.Meters.ToString("0.00", CultureInfo.InvariantCulture) + " m", StringComparison.Ordinal));
+        Assert.Contains(a.AfterAStop, c => c.Key == "after-slack");
+        Assert.Equal("after-slack", a.AfterAStop[0].Key);
+        var rises = Stories["line.fouls-in-climb"]().Assess();
+        Assert.Contains(rises.StopCriteria, c => c.Key == "stop-rise" && c.Why.Contains("rear axle", StringComparison.Ordinal));
+        Assert.DoesNotContain(a.StopCriteria, c => c.Key == "stop-rise");
+    }
+
     private static RecoveryPlan Stuck(Func<StuckMachine, StuckMachine> edit, double z = 0.5)
     {
         var s = ReferenceMachines.StuckHarvester();
         var deep = new StuckMachine(s.Machine, s.Soil, [M(z), M(z), M(z)], PullDirection.Rearwards) { Grade = s.Grade, Belly = s.Belly };
         return ReferencePlans.AsFound().With(edit(deep));
     }
+
+    private static RecoveryPlan Downhill(double percent) => ReferencePlans.Gentle().With(ReferencePlans.Gentle().Stuck with { Grade = Grade.FromPercent(percent) });
 
     private static RecoveryPlan Tower(TowingMachine tower, RecoveryPlan? plan = null) => (plan ?? ReferencePlans.Gentle()).With(tower);
 

@@ -1,0 +1,20 @@
+using Recovery.Mechanics.Terramechanics;
+
+namespace Recovery.Mechanics.Planning;
+
+/// <summary>What holds a freed machine back on a slope: the rolling resistance of its wheels on the surface, nothing else.</summary>
+internal static class RollingAway
+{
+    /// <summary>Rolling resistance of the whole machine at slip 0 on a cone index, radial constants, N.</summary>
+    public static double Holds(RecoveryPlan plan, double coneIndexPascals)
+    {
+        var f = plan.Compiled.Stuck.Flat;
+        double sum = 0;
+        for (var i = 0; i < f.Count.Length; i++)
+        {
+            if (f.Load[i] > 0) sum += f.Load[i] * BrixiusKernel.MotionResistanceRatio(coneIndexPascals * f.NumericPerPascal[i], 0, BrixiusConstants.Radial);
+        }
+
+        return sum;
+    }
+}
