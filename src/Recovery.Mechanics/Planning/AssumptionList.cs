@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 using Recovery.Mechanics.Provenance;
@@ -32,6 +33,6 @@ internal static class AssumptionList
         if (plan.Rig.LineStraps[0].Measured is null) all.Add(Stretch);
         if (plan.Rig.Bridle is { } bridle && (bridle.Strap.MakersBightShare is null || plan.Rig.LineStraps[plan.Rig.LineStraps.Count - 1].MakersBightShare is null)) all.Add(Bight);
         if ((plan.Rig.Casualty.WorkingLoad is null && plan.Rig.Casualty.Yield is null) || (plan.Rig.Drawbar.WorkingLoad is null && plan.Rig.Drawbar.Yield is null)) all.Add(Yield);
-        return all.GroupBy(a => a.Id).Select(g => g.First()).ToList().AsReadOnly();
+        return all.GroupBy(a => a.Id, StringComparer.Ordinal).Select(g => g.First()).ToList().AsReadOnly();
     }
 }
