@@ -37,7 +37,10 @@ internal struct TakeUpMode : IOdeRightHandSide
     public bool Bilateral;
 
     /// <summary>Whether sines, cosines and powers solve this mode.</summary>
-    public readonly bool IsExact => (Drive is TowDriveKind.Constant or TowDriveKind.Raised or TowDriveKind.Speed) && (!Taut || (Line.IsLinear && Damping == 0));
+    public readonly bool IsExact => (Drive is TowDriveKind.Constant or TowDriveKind.Raised or TowDriveKind.Speed) && (!Taut || (Line.IsLinear && Damping == 0) || IsDrawn);
+
+    /// <summary>Whether a line without a dashpot is drawn at a given speed from a casualty that does not move: any curve is exact then.</summary>
+    private readonly bool IsDrawn => Drive == TowDriveKind.Speed && Casualty == 0 && Damping == 0;
 
     /// <summary>Force in the line.</summary>
     public readonly double Tension(in OdeState y)
@@ -106,6 +109,12 @@ internal struct TakeUpMode : IOdeRightHandSide
         if (Drive == TowDriveKind.Constant)
         {
             z.F += Pull * (z.A - y.A);
+            return;
+        }
+
+        if (Taut && IsDrawn && !Bilateral)
+        {
+            z.F += CurveKernel.Energy(Line, z.A - z.C) - CurveKernel.Energy(Line, y.A - y.C);
             return;
         }
 

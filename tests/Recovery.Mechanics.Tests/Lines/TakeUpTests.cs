@@ -267,50 +267,6 @@ public class TakeUpTests
         row.Matches(("F", peak.Peak!.Value.Newtons), ("x", peak.Stretch!.Value.Meters), ("T_contact", 2 * peak.TimeToPeak!.Value.Seconds));
     }
 
-    [Theory]
-    [CheckRows("lines", "break-out")]
-    public void A_casualty_that_breaks_out_matches(CheckRow row)
-    {
-        var result = BreakOut.Evaluate(Taut(Linear(row)), Kg(row.Si("m1")), N(row.Si("P")), Mps(row.Si("v")), Kg(row.Si("m2")), N(row.Si("Rs")), N(row.Si("Rk")));
-        Assert.True(result.BreaksOut);
-        row.MatchesOne("v1", result.SpeedAtBreakOut!.Value.MetersPerSecond);
-        row.MatchesOne("F_max", result.Peak.Newtons);
-        row.MatchesOne("F_held", result.HeldPeak.Newtons);
-        if (!row.ExpectedNames.Contains("t_break")) return;
-        row.MatchesOne("t_break", result.TimeToBreakOut!.Value.Seconds);
-        row.MatchesOne("t_peak", result.TimeToPeak.Seconds);
-    }
-
-    [Theory]
-    [CheckRows("lines", "damped")]
-    public void A_dashpot_beside_the_line_matches(CheckRow row)
-    {
-        var zeta = row.Si("zeta");
-        var back = DampedTakeUpKernel.ReboundRatio(zeta);
-        row.Matches(("peak_ratio", DampedTakeUpKernel.PeakRatio(zeta)), ("rebound_ratio", back), ("eta_r", back * back));
-    }
-
-    [Property]
-    public Property Damping_never_cuts_a_peak_by_more_than_nineteen_percent() => Prop.ForAll(Gen.Choose(0, 9500).ToArbitrary(), x =>
-    {
-        var zeta = x / 10000.0;
-        return DampedTakeUpKernel.PeakRatio(zeta) > 0.81 && DampedTakeUpKernel.ReboundRatio(zeta) is > 0 and <= 1;
-    });
-
-    [Theory]
-    [InlineData(0.5 - 1e-12)]
-    [InlineData(0.5)]
-    [InlineData(0.5 + 1e-12)]
-    public void The_damped_peak_joins_where_it_moves_to_the_start(double zeta) => Assert.Equal(1, DampedTakeUpKernel.PeakRatio(zeta), 1e-9);
-
-    [Property]
-    public Property Break_out_never_raises_the_peak() => Prop.ForAll((from m1 in Gen.Choose(5, 40) from m2 in Gen.Choose(5, 60) from k in Gen.Choose(30, 3000) from v in Gen.Choose(1, 40) from p in Gen.Choose(0, 200) from rs in Gen.Choose(1, 400) from rk in Gen.Choose(0, 100) select (m1, m2, k, v / 10.0, p, rs, rs * rk / 100.0)).ToArbitrary(), x =>
-    {
-        var (m1, m2, k, v, p, rs, rk) = x;
-        var result = BreakOut.Evaluate(OfStiffness(k * 1e3), Mass.FromTonnes(m1), KN(p), Mps(v), Mass.FromTonnes(m2), KN(rs), KN(rk));
-        return result.Peak.Newtons <= result.HeldPeak.Newtons * (1 + 1e-12) && result.BreaksOut == result.HeldPeak.Kilonewtons > rs;
-    });
-
     [Property]
     public Property The_held_peak_balances_energy_on_any_curve() => Prop.ForAll((from n in Gen.Choose(100, 300) from m in Gen.Choose(1, 40) from v in Gen.Choose(1, 30) from p in Gen.Choose(0, 150) from s in Gen.Choose(0, 20) select (n / 100.0, m * 1e3, v / 10.0, p * 1e3, s / 10.0)).ToArbitrary(), x =>
     {

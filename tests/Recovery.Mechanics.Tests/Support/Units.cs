@@ -46,6 +46,7 @@ internal static class Units
         ["N/tex"] = 1e6,
         ["N m/kg"] = 1,
         ["J/kg"] = 1,
+        ["kJ/kg"] = 1e3,
         ["m/kg^(1/3)"] = 1,
         ["rpm"] = Math.PI / 30,
         ["rad/m"] = 1,

@@ -1,0 +1,126 @@
+using System;
+using System.Linq;
+using FsCheck;
+using FsCheck.Fluent;
+using FsCheck.Xunit;
+using Recovery.Mechanics.Lines;
+using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Tests.Support;
+using UnitsNet;
+using Xunit;
+using static Recovery.Mechanics.Tests.Lines.LineRows;
+using static Recovery.Mechanics.Tests.Support.ReferenceMachines;
+
+namespace Recovery.Mechanics.Tests.Lines;
+
+/// <summary>What lowers a peak and is no credit: break-out and damping; and the small identities beside the take-up.</summary>
+public class BreakOutAndDampingTests
+{
+    [Theory]
+    [CheckRows("lines", "break-out")]
+    public void A_casualty_that_breaks_out_matches(CheckRow row)
+    {
+        var result = BreakOut.Evaluate(Taut(Linear(row)), Kg(row.Si("m1")), N(row.Si("P")), Mps(row.Si("v")), Kg(row.Si("m2")), N(row.Si("Rs")), N(row.Si("Rk")));
+        Assert.True(result.BreaksOut);
+        row.MatchesOne("v1", result.SpeedAtBreakOut!.Value.MetersPerSecond);
+        row.MatchesOne("F_max", result.Peak.Newtons);
+        row.MatchesOne("F_held", result.HeldPeak.Newtons);
+        if (!row.ExpectedNames.Contains("t_break")) return;
+        row.MatchesOne("t_break", result.TimeToBreakOut!.Value.Seconds);
+        row.MatchesOne("t_peak", result.TimeToPeak.Seconds);
+    }
+
+    [Theory]
+    [CheckRows("lines", "damped")]
+    public void A_dashpot_beside_the_line_matches(CheckRow row)
+    {
+        var zeta = row.Si("zeta");
+        var back = DampedTakeUpKernel.ReboundRatio(zeta);
+        row.Matches(("peak_ratio", DampedTakeUpKernel.PeakRatio(zeta)), ("rebound_ratio", back), ("eta_r", back * back));
+    }
+
+    [Property]
+    public Property Damping_never_cuts_a_peak_by_more_than_nineteen_percent() => Prop.ForAll(Gen.Choose(0, 9500).ToArbitrary(), x =>
+    {
+        var zeta = x / 10000.0;
+        return DampedTakeUpKernel.PeakRatio(zeta) > 0.81 && DampedTakeUpKernel.ReboundRatio(zeta) is > 0 and <= 1;
+    });
+
+    [Theory]
+    [InlineData(0.5 - 1e-12)]
+    [InlineData(0.5)]
+    [InlineData(0.5 + 1e-12)]
+    public void The_damped_peak_joins_where_it_moves_to_the_start(double zeta) => Assert.Equal(1, DampedTakeUpKernel.PeakRatio(zeta), 1e-9);
+
+    [Property]
+    public Property Break_out_never_raises_the_peak() => Prop.ForAll((from m1 in Gen.Choose(5, 40) from m2 in Gen.Choose(5, 60) from k in Gen.Choose(30, 3000) from v in Gen.Choose(1, 40) from p in Gen.Choose(0, 200) from rs in Gen.Choose(1, 400) from rk in Gen.Choose(0, 100) select (m1, m2, k, v / 10.0, p, rs, rs * rk / 100.0)).ToArbitrary(), x =>
+    {
+        var (m1, m2, k, v, p, rs, rk) = x;
+        var result = BreakOut.Evaluate(OfStiffness(k * 1e3), Mass.FromTonnes(m1), KN(p), Mps(v), Mass.FromTonnes(m2), KN(rs), KN(rk));
+        return result.Peak.Newtons <= result.HeldPeak.Newtons * (1 + 1e-12) && result.BreaksOut == result.HeldPeak.Kilonewtons > rs;
+    });
+
+    [Theory]
+    [CheckRows("lines", "damped")]
+    public void A_simulated_dashpot_matches(CheckRow row)
+    {
+        var zeta = row.Si("zeta");
+        var line = OfStiffness(3e5);
+        var run = TakeUp.Simulate(new TakeUpCase(line, Kg(20000), TowDrive.ConstantPull(Force.Zero), Mps(2)).WithDampingRatio(zeta));
+        row.MatchesOne("peak_ratio", run.Peak.Newtons / (2 * Math.Sqrt(3e5 * 20000)));
+        row.MatchesOne("rebound_ratio", -run.Outcome.SlackPullerSpeed / 2);
+        Assert.Equal(row.Si("zeta"), run.Case.DampingRatio);
+        Assert.True(run.EnergyError < 1e-9, "energy " + run.EnergyError);
+    }
+
+    [Theory]
+    [CheckRows("lines", "climbing-stiffness")]
+    public void The_stiffness_behind_a_climbing_force_matches(CheckRow row)
+    {
+        // The speed limit inverted: at k = 1 it is sqrt(F (F - 2P)/m), and k goes with its square.
+        double m = row.Si("m"), p = m * PhysicalConstants.StandardGravity, length = 3, v = Math.Sqrt(2 * PhysicalConstants.StandardGravity * row.Si("f") * length), at1 = TakeUpKernel.HeldSpeedLimit(row.Si("F"), p, 1, m);
+        row.Matches(("EA", at1 * at1 / (v * v) * length));
+    }
+
+    [Theory]
+    [CheckRows("lines", "rotation-energy")]
+    public void The_energy_of_rotation_matches(CheckRow row)
+    {
+        foreach (var v in new[] { 0.5, 2.0 }) row.Matches(("E", TakeUpKernel.RotatingMass(row.Printed("J"), row.Printed("n") * Math.PI / 30, v) * v * v / 2));
+    }
+
+    [Theory]
+    [CheckRows("lines", "kinetic-energy")]
+    public void All_kinetic_energy_goes_into_the_line(CheckRow row)
+    {
+        double At(double v) => TakeUp.PeakHeld(Taut(Linear(9, 588399, 0.25)), Kg(row.Si("m")), Force.Zero, Speed.FromKilometersPerHour(v)).StoredEnergy!.Value.Joules;
+        row.Matches(("KE_2", At(2)), ("KE_5", At(5)), ("KE_10", At(10)));
+    }
+
+    [Theory]
+    [CheckRows("lines", "impactor-energy")]
+    public void The_energy_of_an_impactor_matches(CheckRow row)
+    {
+        double At(double v) => new ThrownFitting(Kg(row.Si("m")), Mps(v), M(1)).KineticEnergy.Joules;
+        row.Matches(("KE_18", At(18)), ("KE_37", At(37)));
+    }
+
+    [Theory]
+    [CheckRows("lines", "specific-energy")]
+    public void The_energy_behind_a_recoil_speed_matches(CheckRow row)
+    {
+        // Tension at which any linear line recoils at that speed.
+        double ea = 2e6, mass = 1.7, f = row.Si("v") * ElasticKernel.Impedance(ea, mass);
+        Assert.Equal(row.Si("v"), Recoil.OfLine(new LineSegment("rope", Linear(9, ea, 1), PerMetre(mass)), N(f)).Speed.MetersPerSecond, 1e-9);
+        row.Matches(("F_eps_over_m", f * (f / ea) / mass), ("e_m", ElasticKernel.EnergyPerMass(f, f / ea, mass)));
+    }
+
+    [Theory]
+    [CheckRows("lines", "rope-mass")]
+    public void A_lighter_rope_of_the_same_stiffness_recoils_faster(CheckRow row)
+    {
+        var mass = row.Si("mass_per_MBS") * row.Si("MBS");
+        double Speed(double perMetre) => Recoil.OfLine(new LineSegment("rope", Linear(9, row.Si("MBS"), 0.1), PerMetre(perMetre)), N(2e5)).Speed.MetersPerSecond;
+        row.Matches(("m_line", mass), ("v_ratio", Speed(mass) / Speed(row.Si("m_line_P10"))));
+    }
+}
