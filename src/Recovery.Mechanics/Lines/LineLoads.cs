@@ -114,6 +114,14 @@ public sealed class LineLoads
     /// <returns>Steady, procedure, careless.</returns>
     public override string ToString() => "steady " + Text.Kilonewtons(_output.Steady) + ", procedure " + Text.Kilonewtons(_output.Procedure) + " (" + Rule + "), careless " + Text.Kilonewtons(_output.Careless);
 
+    /// <summary>The same pull and procedure on another line.</summary>
+    internal LineLoads WithLine(ElasticLine line)
+    {
+        var input = InputOf(_input.Pull, _input.Mass, line, Procedure, _input.BeddedFactor);
+        LineLoadKernel.Evaluate(input, out var output);
+        return new LineLoads(line, Procedure, input, output);
+    }
+
     internal static LineLoadInput InputOf(double pull, double mass, ElasticLine line, PullProcedure procedure, double beddedFactor) => new()
     {
         Pull = pull,

@@ -45,6 +45,9 @@ internal static class RecoilKernel
     /// <summary>Bound on hardware on the loose end of a bridle that runs through its eye, and on anything else: sqrt(2E/M).</summary>
     public static double EnergyOnly(double energyJoules, double hardwareKilograms) => Math.Sqrt(2 * energyJoules / hardwareKilograms);
 
+    /// <summary>Bound on the loose end of a running bridle of which no mass is known: twice the speed F0/Z of the line, as the loose end moves twice as fast as the eye.</summary>
+    public static double LooseBridleEnd(double lineMetresPerSecond) => 2 * lineMetresPerSecond;
+
     /// <summary>Greatest speed of a fitting over F0/Z for the mass ratio a = m_L/M, far end held, line bearing tension only.</summary>
     /// <remarks>Exact: 2 exp(-exp(-2a)/2) - 1 from a = 0.1759. Below it the round trips are followed: in trip n, u = c + e^(-a theta) q and incoming R = c + e^(-a theta) p with polynomials p, q, q' = a p;
     /// the tension R - u ends where p - q does; then c changes sign and p becomes p - 2 q.</remarks>

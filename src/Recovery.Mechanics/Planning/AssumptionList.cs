@@ -19,6 +19,7 @@ internal static class AssumptionList
     private static readonly Assumption Straight = new("assume.line-straight", "how the line runs between the two hitches, in height and in plan", "level and straight", "An inclined or slanting line carries more for the same pull and loads or lightens both machines.", PlanningSources.LineInclined);
     private static readonly Assumption Second = new("assume.second-pull", "whether this strap has already been pulled today", "a first pull; a second one is reckoned beside", "A strap that was pulled a moment ago is about twice as stiff: the same take-up loads it harder.", Lines.LinesSources.NylonWebbing);
     private static readonly Assumption Under = new("assume.brakes", "which wheels of the stuck machine have brakes or can be locked by its drive", "every wheel", "Wheels that cannot lock lower the high.", ResistanceSources.Composition);
+    private static readonly Assumption Wear = new("assume.wear", "how worn the gear is and how often somebody looks at it", "factor 1.2 on what is asked of a peak, as for yard slings", "Thoroughly inspected gear is asked 2.3 in place of 2.76 times the peak.", RiggingSources.PartialFactors);
 
     public static IReadOnlyList<Assumption> Of(RecoveryPlan plan, PullDemand demand)
     {
@@ -30,6 +31,7 @@ internal static class AssumptionList
         if (plan.Stuck.Wheels != WheelMotion.Turning && plan.Stuck.Machine.Axles.All(a => a.Braked)) all.Add(Under);
         if (plan.Rig.Parts.Any(p => p is Strap { Choked: true, AngleOfChoke: null })) all.Add(Choke);
 
+        if (plan.Rig.DeclaredWear is null) all.Add(Wear);
         if (plan.Rig.LineStraps[0].Measured is null) all.Add(Stretch);
         if (plan.Rig.Bridle is { } bridle && (bridle.Strap.MakersBightShare is null || plan.Rig.LineStraps[plan.Rig.LineStraps.Count - 1].MakersBightShare is null)) all.Add(Bight);
         if ((plan.Rig.Casualty.WorkingLoad is null && plan.Rig.Casualty.Yield is null) || (plan.Rig.Drawbar.WorkingLoad is null && plan.Rig.Drawbar.Yield is null)) all.Add(Yield);

@@ -15,7 +15,7 @@ internal sealed class CompiledPlan
         StuckOnStraightFrame = plan.Stuck.Machine.SuspensionMatters ? CompiledStuckMachine.From(plan.Stuck, Suspension.StraightFrame) : null;
         Tower = CapabilityFlat.From(plan.Tower, plan.Site.LinePitch.Radians);
         Line = plan.Rig.Line;
-        Places = RigPlaces.From(plan.Rig, plan.Policy, 1);
+        Places = RigPlaces.From(plan.Rig, plan.Policy, plan.Rig.WearAndTwist);
         Tension = plan.Site.Tension;
         if (Line is { } line) LineInput = LineLoads.InputOf(0, plan.Tower.Machine.MassKilograms, line, plan.Procedure, Bedded(plan.Rig));
     }

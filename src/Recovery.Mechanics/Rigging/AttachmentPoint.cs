@@ -5,7 +5,7 @@ using UnitsNet;
 namespace Recovery.Mechanics.Rigging;
 
 /// <summary>What one end of a rig is made fast to.</summary>
-/// <remarks>Steady load at most its working load, procedure peak at most its yield; no partial factor on yield. An approved point without a published number is a caution with the load printed. Immutable, equality by value.</remarks>
+/// <remarks>Steady load at most its working load, procedure peak at most its yield; no partial factor on yield. Behind a bridle, which holds on two sides, both numbers are those of one side. An approved point without a published number is a caution with the load printed. Immutable, equality by value.</remarks>
 public sealed record AttachmentPoint
 {
     /// <summary>Describes an attachment.</summary>
@@ -29,10 +29,10 @@ public sealed record AttachmentPoint
     /// <summary>Gets whether the maker names it for recovery.</summary>
     public bool ApprovedByMaker { get; }
 
-    /// <summary>Gets its working load; null where none is published. Accepted range 1 to 20,000 kN.</summary>
+    /// <summary>Gets its working load, of one side where a bridle holds on two; null where none is published. Accepted range 1 to 20,000 kN.</summary>
     public Force? WorkingLoad { get; init => field = value is { } v ? Force.FromNewtons(Guard.Newtons(v, 1, 20000, nameof(WorkingLoad))) : null; }
 
-    /// <summary>Gets its yield load; null where none is published. Accepted range 1 to 20,000 kN.</summary>
+    /// <summary>Gets its yield load, of one side where a bridle holds on two; null where none is published. Accepted range 1 to 20,000 kN.</summary>
     public Force? Yield { get; init => field = value is { } v ? Force.FromNewtons(Guard.Newtons(v, 1, 20000, nameof(Yield))) : null; }
 
     internal bool Forbidden => Kind is AttachmentKind.TowBall or AttachmentKind.TieDownEye or AttachmentKind.AboveDrawbar || (Kind is AttachmentKind.RearAxle or AttachmentKind.TowEye && !ApprovedByMaker);

@@ -29,21 +29,47 @@ public sealed record Bridle : RigPart
     /// <summary>Gets the angle by which the pull leans from the middle line of the anchors, -60 to 60 degrees.</summary>
     public Angle Lean { get; init => field = Angle.FromRadians(Guard.Radians(value, -60, 60, nameof(Lean))); }
 
+    /// <summary>Gets whether an included angle beyond 90 and up to 120 degrees was accepted by somebody competent who knows the squeeze on the anchors. Beyond 120 nothing is accepted.</summary>
+    public bool WideAngleAccepted { get; init; }
+
     /// <summary>Gets the included angle between the legs.</summary>
     public Angle IncludedAngle => Angle.FromRadians(IncludedRadians);
 
     /// <summary>Gets the share of the pull in each leg without friction.</summary>
-    public double LegShare => StrengthKernel.LegShare(IncludedRadians);
+    public double LegShare => BridleKernel.LegShare(IncludedRadians);
 
     /// <summary>Gets the share of the pull in the harder leg at the upper end of friction: what gear is checked with.</summary>
-    public double LegShareWithFriction => StrengthKernel.LegShareHigh(IncludedRadians, StrengthKernel.FrictionHigh);
+    public double LegShareWithFriction => BridleKernel.LegShareHigh(IncludedRadians, BridleKernel.FrictionHigh);
 
     /// <summary>Gets the inward force at each anchor over the pull.</summary>
-    public double InwardShare => StrengthKernel.Inward(IncludedRadians);
+    public double InwardShare => BridleKernel.Inward(IncludedRadians);
+
+    /// <summary>Gets the inward force at the worse anchor over the pull, its leg at the upper end of friction.</summary>
+    public double InwardShareWithFriction
+    {
+        get
+        {
+            BridleKernel.Eye(SpacingMetres, Strap.Length.Meters, Math.Abs(Lean.Radians), out var x, out _, out var longer, out var shorter);
+            var leg = LegShareWithFriction;
+            return Math.Max(BridleKernel.InwardFirst(leg, x, SpacingMetres, longer), BridleKernel.InwardSecond(leg, x, SpacingMetres, shorter));
+        }
+    }
+
+    internal Bridle WithStrap(Strap strap) => new(strap, SpacingMetres) { Lean = Lean, WideAngleAccepted = WideAngleAccepted };
 
     internal double SpacingMetres { get; }
 
-    internal double IncludedRadians => StrengthKernel.IncludedAngle(SpacingMetres, Strap.Length.Meters, Lean.Radians);
+    /// <summary>Length of the longer leg at the lean of the pull.</summary>
+    internal double LongerLegMetres
+    {
+        get
+        {
+            BridleKernel.Eye(SpacingMetres, Strap.Length.Meters, Math.Abs(Lean.Radians), out _, out _, out var longer, out _);
+            return longer;
+        }
+    }
+
+    internal double IncludedRadians => BridleKernel.IncludedAngle(SpacingMetres, Strap.Length.Meters, Lean.Radians);
 
     /// <summary>Makes a free-running bridle.</summary>
     /// <param name="strap">The strap, not choked.</param>
@@ -77,6 +103,11 @@ public sealed record Bridle : RigPart
     /// <param name="lean">The value, as in <see cref="Lean"/>.</param>
     /// <returns>The changed copy.</returns>
     public Bridle WithLean(Angle lean) => this with { Lean = lean };
+
+    /// <summary>Gives the same with another value: whether an included angle beyond 90 degrees was accepted. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="accepted">The value, as in <see cref="WideAngleAccepted"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Bridle WithWideAngleAccepted(bool accepted) => this with { WideAngleAccepted = accepted };
 
     /// <summary>Gives the bridle in words, invariant culture.</summary>
     /// <returns>Strap, spacing and angle.</returns>

@@ -30,8 +30,8 @@ internal static class FailureAnalysis
         var own = rig.Parts[i] is Shackle ? i : -1;
         var before = Hardware(rig, FirstStrap(rig, 0, i), i, own);
         var after = Hardware(rig, i + 1, LastStrap(rig, i, end) + 1, own);
-        cases.Add(Chain(rig, rig.Parts[i].Name, "the puller", before, springs, "the piece on the drawbar recoils to the puller and past it"));
-        cases.Add(Chain(rig, rig.Parts[i].Name, "the stuck machine", after, springs, "the piece on the casualty recoils to the stuck machine and past it"));
+        cases.Add(Chain(rig.Parts[i].Name, "the puller", before, springs, "the piece on the drawbar recoils to the puller and past it"));
+        cases.Add(Chain(rig.Parts[i].Name, "the stuck machine", after, springs, "the piece on the casualty recoils to the stuck machine and past it"));
     }
 
     /// <summary>A bridle leg or a part of one side lets go: the strap runs out of the eye with what hangs on its loose end.</summary>
@@ -39,41 +39,46 @@ internal static class FailureAnalysis
     {
         var own = rig.Parts[i] is Shackle ? i : -1;
         var loose = Hardware(rig, rig.BridleIndex + 1, i, own);
-        cases.Add(RunsOut(rig, rig.Parts[i].Name, loose, springs));
+        cases.Add(RunsOut(rig.Parts[i].Name, loose, springs));
     }
 
+    // An attachment that lets go leaves a piece of itself on the line: steel of which nobody knows the mass.
     private static void AtCasualty(Rig rig, Springs springs, List<FailureCase> cases)
     {
-        if (rig.BridleIndex >= 0) cases.Add(RunsOut(rig, rig.Casualty.Name + ", one side", Hardware(rig, rig.BridleIndex + 1, rig.Parts.Count, -1), springs));
-        else cases.Add(Chain(rig, rig.Casualty.Name, "the puller", Hardware(rig, FirstStrap(rig, 0, rig.Parts.Count), rig.Parts.Count, -1), springs, "the whole line recoils to the puller and past it"));
+        if (rig.BridleIndex >= 0)
+        {
+            cases.Add(RunsOut(rig.Casualty.Name + ", one side", Hardware(rig, rig.BridleIndex + 1, rig.Parts.Count, -1), springs, TornOff(rig.Casualty)));
+            return;
+        }
+
+        cases.Add(Chain(rig.Casualty.Name, "the puller", Hardware(rig, FirstStrap(rig, 0, rig.Parts.Count), rig.Parts.Count, -1), springs, "the whole line recoils to the puller and past it, with the piece of the " + rig.Casualty.Name + " that tore off", TornOff(rig.Casualty)));
     }
 
     private static void AtDrawbar(Rig rig, int end, Springs springs, List<FailureCase> cases) =>
-        cases.Add(Chain(rig, rig.Drawbar.Name, "the stuck machine", Hardware(rig, 0, LastStrap(rig, -1, end), -1), springs, "the whole line recoils to the stuck machine and past it"));
+        cases.Add(Chain(rig.Drawbar.Name, "the stuck machine", Hardware(rig, 0, LastStrap(rig, -1, end), -1), springs, "the whole line recoils to the stuck machine and past it, with the piece of the " + rig.Drawbar.Name + " that tore off", TornOff(rig.Drawbar)));
 
-    private static FailureCase Chain(Rig rig, string part, string towards, (List<string> Names, double Kilograms) hardware, Springs springs, string why)
+    private static string TornOff(AttachmentPoint point) => "torn-off piece of the " + point.Name;
+
+    private static FailureCase Chain(string part, string towards, (List<string> Names, double Kilograms) hardware, Springs springs, string why, string? tornOff = null)
     {
-        double speed, energy;
-        if (hardware.Kilograms > 0)
-        {
-            speed = Math.Max(
+        // More mass is slower: the bound with what is known of it holds for a torn-off piece as well.
+        var speed = hardware.Kilograms > 0
+            ? Math.Max(
                 RecoilKernel.ChainEnd(springs.SoftPeak, springs.SoftImpedance, springs.SoftEnergy, hardware.Kilograms, springs.LeastLineMass),
-                RecoilKernel.ChainEnd(springs.StiffPeak, springs.StiffImpedance, springs.StiffEnergy, hardware.Kilograms, springs.LeastLineMass));
-        }
-        else
-        {
-            speed = Math.Max(RecoilKernel.Line(springs.SoftPeak, springs.SoftImpedance), RecoilKernel.Line(springs.StiffPeak, springs.StiffImpedance));
-        }
-
-        energy = Math.Max(springs.SoftEnergy, springs.StiffEnergy);
-        return new FailureCase(part, towards, hardware.Names.AsReadOnly(), hardware.Kilograms, energy, speed, why);
+                RecoilKernel.ChainEnd(springs.StiffPeak, springs.StiffImpedance, springs.StiffEnergy, hardware.Kilograms, springs.LeastLineMass))
+            : springs.Line;
+        if (tornOff is not null) hardware.Names.Add(tornOff);
+        return new FailureCase(part, towards, hardware.Names.AsReadOnly(), hardware.Kilograms, tornOff is null, springs.Energy, speed, why);
     }
 
-    private static FailureCase RunsOut(Rig rig, string part, (List<string> Names, double Kilograms) hardware, Springs springs)
+    private static FailureCase RunsOut(string part, (List<string> Names, double Kilograms) hardware, Springs springs, string? tornOff = null)
     {
-        if (!(hardware.Kilograms > 0)) return Chain(rig, part, "the puller", hardware, springs, "the bridle runs out through the eye and the recovery strap recoils to the puller");
-        var speed = Math.Max(RecoilKernel.EnergyOnly(springs.SoftEnergy, hardware.Kilograms), RecoilKernel.EnergyOnly(springs.StiffEnergy, hardware.Kilograms));
-        return new FailureCase(part, "the puller", hardware.Names.AsReadOnly(), hardware.Kilograms, Math.Max(springs.SoftEnergy, springs.StiffEnergy), speed, "the bridle runs out through the eye, its loose end at twice the speed of the eye; if it jams there, the other leg takes the whole pull at once");
+        // The loose end moves twice as fast as the eye: with a known mass the energy bounds it, without one twice the speed of the line, the bridle's own impedance counted.
+        var speed = hardware.Kilograms > 0
+            ? Math.Max(RecoilKernel.EnergyOnly(springs.SoftEnergy, hardware.Kilograms), RecoilKernel.EnergyOnly(springs.StiffEnergy, hardware.Kilograms))
+            : RecoilKernel.LooseBridleEnd(springs.LineWithBridle);
+        if (tornOff is not null) hardware.Names.Add(tornOff);
+        return new FailureCase(part, "the puller", hardware.Names.AsReadOnly(), hardware.Kilograms, tornOff is null, springs.Energy, speed, "the bridle runs out through the eye, its loose end at twice the speed of the eye; if it jams there, the other leg takes the whole pull at once");
     }
 
     private static (List<string> Names, double Kilograms) Hardware(Rig rig, int from, int to, int own)
@@ -124,7 +129,9 @@ internal static class FailureAnalysis
             double soft = loads.Input.Soft, stiff = loads.Output.StiffUsed;
             SoftImpedance = StiffImpedance = double.PositiveInfinity;
             LeastLineMass = double.PositiveInfinity;
-            foreach (var strap in rig.LineStraps) Take(strap.Elastic!);
+            // Loads can come with a line of their own; it stands for every strap whose breaking strength is not known.
+            foreach (var strap in rig.LineStraps) Take(strap.Elastic ?? loads.Line);
+            Line = Fastest();
             if (rig.Bridle is { } bridle && bridle.Strap.Elastic is { } elastic)
             {
                 var theta = bridle.IncludedRadians;
@@ -134,7 +141,26 @@ internal static class FailureAnalysis
 
             SoftEnergy = ElasticKernel.Energy(SoftPeak, soft);
             StiffEnergy = ElasticKernel.Energy(StiffPeak, stiff);
+            if (rig.Bridle?.Strap.Elastic is { } legs)
+            {
+                double softLine = SoftImpedance, stiffLine = StiffImpedance, mass = LeastLineMass;
+                Take(legs);
+                LineWithBridle = Fastest();
+                (SoftImpedance, StiffImpedance, LeastLineMass) = (softLine, stiffLine, mass);
+            }
+            else
+            {
+                LineWithBridle = Line;
+            }
         }
+
+        /// <summary>Speed of the released line itself, m/s.</summary>
+        public double Line { get; }
+
+        /// <summary>The same with the impedance of the bridle counted.</summary>
+        public double LineWithBridle { get; }
+
+        public double Energy => Math.Max(SoftEnergy, StiffEnergy);
 
         public double SoftPeak { get; }
 
@@ -149,6 +175,8 @@ internal static class FailureAnalysis
         public double StiffImpedance { get; private set; }
 
         public double LeastLineMass { get; private set; }
+
+        private double Fastest() => Math.Max(RecoilKernel.Line(SoftPeak, SoftImpedance), RecoilKernel.Line(StiffPeak, StiffImpedance));
 
         private void Take(ElasticLine line)
         {

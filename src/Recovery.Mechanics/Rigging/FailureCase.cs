@@ -8,8 +8,9 @@ namespace Recovery.Mechanics.Rigging;
 /// <remarks>All the energy of the line is counted for that side, nothing lost, no credit for weights or blankets. Speeds are bounds along the line; a whipping tip can be faster. People in cabs on the line of pull are in the way of every one of them.</remarks>
 public sealed record FailureCase
 {
-    internal FailureCase(string part, string towards, IReadOnlyList<string> hardware, double kilograms, double joules, double metresPerSecond, string why)
+    internal FailureCase(string part, string towards, IReadOnlyList<string> hardware, double kilograms, bool massIsComplete, double joules, double metresPerSecond, string why)
     {
+        MassIsComplete = massIsComplete;
         Part = part;
         Towards = towards;
         Hardware = hardware;
@@ -28,7 +29,10 @@ public sealed record FailureCase
     /// <summary>Gets the hardware on the free end; empty where only the line itself recoils.</summary>
     public IReadOnlyList<string> Hardware { get; }
 
-    /// <summary>Gets the mass of that hardware.</summary>
+    /// <summary>Gets whether the mass of everything on the free end is known; not so where an attachment tears off, whose piece nobody has weighed.</summary>
+    public bool MassIsComplete { get; }
+
+    /// <summary>Gets the mass of that hardware as far as it is known; a torn-off piece comes on top of it.</summary>
     public Mass HardwareMass { get; }
 
     /// <summary>Gets the energy in the line, all of it counted for this side.</summary>
@@ -39,6 +43,9 @@ public sealed record FailureCase
 
     /// <summary>Gets how it comes about.</summary>
     public string Why { get; }
+
+    /// <summary>Gets the mass as it may be printed: what is known, and that there is more.</summary>
+    public string MassText => MassIsComplete ? Text.With(HardwareMass.Kilograms, "kg", 3) : HardwareMass.Kilograms > 0 ? Text.With(HardwareMass.Kilograms, "kg", 3) + " and the torn-off piece" : "mass not known";
 
     internal double SpeedMetresPerSecond { get; }
 

@@ -8,9 +8,15 @@ using UnitsNet;
 namespace Recovery.Mechanics.Rigging;
 
 /// <summary>A rig as an ordered load path from the drawbar of the puller to the casualty. Behind a bridle every part stands once on each leg.</summary>
-/// <remarks>Immutable. The order is the order in which the force passes: usually recovery strap, bridle running free through its eye, one shackle and one axle strap a leg.</remarks>
+/// <remarks>
+/// <para>Wear and twist belong to the rig: the factors on a computed peak and their floor 2.3 are multiplied with both. Wear 1.0 thoroughly inspected, 1.10 used often without, 1.2 yard slings; not declared it is taken as 1.2 and listed as an assumption. Twist 1 unless a fibre line can twist, then from a test (0027/ND s. 7.3 and 7.11).</para>
+/// <para>Immutable. The order is the order in which the force passes: usually recovery strap, bridle running free through its eye, one shackle and one axle strap a leg.</para>
+/// </remarks>
 public sealed class Rig
 {
+    /// <summary>Wear factor taken where none is declared: that of yard slings.</summary>
+    internal const double UndeclaredWear = 1.2;
+
     /// <summary>Describes a rig.</summary>
     /// <param name="drawbar">What the line is made fast to on the puller.</param>
     /// <param name="parts">Parts in order from the drawbar to the casualty; those behind a bridle once, they are used on both legs.</param>
@@ -39,8 +45,24 @@ public sealed class Rig
         LineStraps = lines.AsReadOnly();
     }
 
+    private Rig(Rig other, IEnumerable<RigPart> parts, double? wear, double twist)
+        : this(other.Drawbar, parts, other.Casualty)
+    {
+        DeclaredWear = wear;
+        TwistFactor = twist;
+    }
+
     /// <summary>Gets what the line is made fast to on the puller.</summary>
     public AttachmentPoint Drawbar { get; }
+
+    /// <summary>Gets the wear factor as declared; null where nobody said how the gear is looked after.</summary>
+    public double? DeclaredWear { get; }
+
+    /// <summary>Gets the wear factor that is counted: the declared one, else 1.2.</summary>
+    public double WearFactor => DeclaredWear ?? UndeclaredWear;
+
+    /// <summary>Gets the twist factor of a fibre line that can twist; 1 where it cannot.</summary>
+    public double TwistFactor { get; } = 1;
 
     /// <summary>Gets the parts in order from the drawbar to the casualty.</summary>
     public IReadOnlyList<RigPart> Parts { get; }
@@ -51,14 +73,16 @@ public sealed class Rig
     /// <summary>Gets the bridle; null where there is none.</summary>
     public Bridle? Bridle => BridleIndex < 0 ? null : (Bridle)Parts[BridleIndex];
 
-    /// <summary>Gets the unstretched length from anchor to anchor with the bridle's leg: what distances are drawn over.</summary>
+    /// <summary>Gets the unstretched length from anchor to anchor with the longer leg of the bridle at the lean of the pull: what distances are drawn over.</summary>
     public Length LengthOverall => Length.FromMeters(LengthMetres);
+
+    internal double WearAndTwist => WearFactor * TwistFactor;
 
     internal int BridleIndex { get; }
 
     internal IReadOnlyList<Strap> LineStraps { get; }
 
-    internal double LengthMetres => LineStraps.Sum(s => s.Length.Meters) + (Bridle is { } bridle ? bridle.Strap.Length.Meters / 2 : 0) + Parts.Skip(BridleIndex < 0 ? Parts.Count : BridleIndex + 1).OfType<Strap>().Sum(s => s.Length.Meters);
+    internal double LengthMetres => LineStraps.Sum(s => s.Length.Meters) + (Bridle is { } bridle ? bridle.LongerLegMetres : 0) + Parts.Skip(BridleIndex < 0 ? Parts.Count : BridleIndex + 1).OfType<Strap>().Sum(s => s.Length.Meters);
 
     /// <summary>Gets the line of straps in series between the drawbar and the bridle; null where a breaking strength is not known. Bridle and axle straps are left out: they could only lower a peak.</summary>
     public ElasticLine? Line
@@ -88,8 +112,20 @@ public sealed class Rig
     {
         Guard.NotNull(replacement, nameof(replacement));
         if (!Parts.Any(p => p.Name == name)) throw new ArgumentException("The rig has no part named '" + name + "'.", nameof(name));
-        return new Rig(Drawbar, Parts.Select(p => p.Name == name ? replacement : p), Casualty);
+        return new Rig(this, Parts.Select(p => p.Name == name ? replacement : p), DeclaredWear, TwistFactor);
     }
+
+    /// <summary>Declares the wear factor of the gear.</summary>
+    /// <param name="factor">1.0 thoroughly inspected, 1.10 used often without thorough inspection, 1.2 yard slings; 1 to 1.5.</param>
+    /// <returns>The rig.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The factor is outside its range.</exception>
+    public Rig WithWear(double factor) => new(this, Parts, Guard.Range(factor, 1, 1.5, string.Empty, nameof(factor)), TwistFactor);
+
+    /// <summary>Declares the twist factor of a fibre line that can twist.</summary>
+    /// <param name="factor">From a test of that line, 1 to 2.</param>
+    /// <returns>The rig.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The factor is outside its range.</exception>
+    public Rig WithTwist(double factor) => new(this, Parts, DeclaredWear, Guard.Range(factor, 1, 2, string.Empty, nameof(factor)));
 
     /// <summary>Gives the load path in words.</summary>
     /// <returns>Names from drawbar to casualty.</returns>

@@ -8,7 +8,7 @@ namespace Recovery.Mechanics.Rigging;
 
 /// <summary>What every part of a rig carries under the steady, the procedure and the careless load, and what it may carry.</summary>
 /// <remarks>
-/// <para>Two checks, never multiplied. Rated: steady load against the lesser of tag working load limit x deratings and breaking strength x deratings / design factor of the named policy. Peak: strength R over procedure load F against the partial factors load 1.3 x consequence 1.3 x wear x material (nylon 2.5, polyester 1.65, HMPE 2.0) and their floor 2.3 x wear.
+/// <para>Two checks, never multiplied. Rated: steady load against the lesser of tag working load limit x deratings and breaking strength x deratings / design factor of the named policy. Peak: strength R over procedure load F against the partial factors load 1.3 x consequence 1.3 x wear x twist x material (nylon 2.5, polyester 1.65, HMPE 2.0) and their floor 2.3 x wear x twist, both factors those of the rig.
 /// A shackle: steady within its limit, peak within the lesser of MBL/3 and proof. The gear is checked against what the puller can impose, never against what the mud is hoped to need.</para>
 /// <para>Below the floor: stop. Above it but failing the rated check or the full factors: caution. Below 1.5 on the careless load: caution. Source: partial factors 0027/ND (primary, since replaced), levels judgement.</para>
 /// </remarks>
@@ -62,7 +62,7 @@ public sealed class RigCheck
         }
     }
 
-    /// <summary>Gets the line pull that keeps every part within the rated check and the full factors, a bight without a maker's figure within its own level; null where a strength is not known.</summary>
+    /// <summary>Gets the line pull that keeps every part within the rated check and the full factors, a bight without a maker's figure within its own level; null where a strength or a working load limit that it needs is not known: what is not known never counts as not limiting.</summary>
     public Force? AdmissiblePull => Least(static p => p.Kind switch
     {
         // A bight without a figure has its own level; neither the policy nor the full factors are asked of a strength from memory.
@@ -73,6 +73,12 @@ public sealed class RigCheck
 
     /// <summary>Gets the line pull at which the first part meets its floor; null where a strength is not known.</summary>
     public Force? FloorPull => Least(static p => p.Strength / (p.Floor * p.Share));
+
+    /// <summary>Gets what the drawbar takes.</summary>
+    public AttachmentLoad DrawbarLoad => AttachmentLoad.OfDrawbar(Rig, _loads.Output);
+
+    /// <summary>Gets what the casualty takes, on each side and on both together.</summary>
+    public AttachmentLoad CasualtyLoad => AttachmentLoad.OfCasualty(Rig, _loads.Output);
 
     /// <summary>Gets what happens at each part if it lets go.</summary>
     public IReadOnlyList<FailureCase> Failures => FailureAnalysis.Of(Rig, _loads);
@@ -85,16 +91,14 @@ public sealed class RigCheck
     /// <param name="rig">The rig.</param>
     /// <param name="policy">The design factor policy, named.</param>
     /// <param name="loads">The line loads.</param>
-    /// <param name="wear">Wear factor: 1.0 thoroughly inspected, 1.10 used often without, 1.2 yard slings; 1 to 1.5.</param>
     /// <returns>The check.</returns>
     /// <exception cref="ArgumentNullException">An argument is null: an unnamed policy is refused.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The wear factor is outside its range.</exception>
-    public static RigCheck Of(Rig rig, DesignFactorPolicy policy, LineLoads loads, double wear = 1)
+    public static RigCheck Of(Rig rig, DesignFactorPolicy policy, LineLoads loads)
     {
         Guard.NotNull(rig, nameof(rig));
         Guard.NotNull(policy, nameof(policy));
         Guard.NotNull(loads, nameof(loads));
-        var places = RigPlaces.From(rig, policy, Guard.Range(wear, 1, 1.5, string.Empty, nameof(wear)));
+        var places = RigPlaces.From(rig, policy, rig.WearAndTwist);
         return Of(rig, policy, loads, places);
     }
 
@@ -107,17 +111,33 @@ public sealed class RigCheck
         return speed > 0 ? Speed.FromMetersPerSecond(speed) : null;
     }
 
-    /// <summary>Gives the breaking strength that a part would need for each of its places to meet a reserve on the procedure load, the part's own growing stiffness included where it is in the line.</summary>
+    /// <summary>Gives the breaking strength that a part would need for each of its places to meet its floor on the procedure load, with that part put into the rig and the whole rig checked again.</summary>
     /// <param name="part">Name of a part of the rig.</param>
-    /// <returns>The breaking strength at the floor; null where the part has none of its own or no strength would do.</returns>
+    /// <returns>The remedy; null where the part has no strength of its own or no strength would do.</returns>
     /// <exception cref="ArgumentException">There is no such part.</exception>
-    public Force? BreakingStrengthForFloor(string part) => RigRemedy.BreakingStrength(this, part, static p => p.Floor);
+    public RigRemedy? RemedyForFloor(string part) => RigRemedySearch.Find(this, part, static p => p.Floor);
 
-    /// <summary>Gives the breaking strength that a part would need to meet the full partial factors as well.</summary>
+    /// <summary>Gives the breaking strength that a part would need to meet the full partial factors as well, worked for the whole rig.</summary>
+    /// <param name="part">Name of a part of the rig.</param>
+    /// <returns>The remedy; null where the part has no strength of its own or no strength would do.</returns>
+    /// <exception cref="ArgumentException">There is no such part.</exception>
+    public RigRemedy? RemedyForFullFactors(string part) => RigRemedySearch.Find(this, part, static p => p.Kind == PlaceKind.Bight ? p.Floor : p.Full);
+
+    /// <summary>Gives the rig in which every part that is below its floor is as strong as it needs to be with all the others: parts are chosen together, never one by one.</summary>
+    /// <returns>The check of that rig; null where a strength is not known or no strength would do; this check itself where nothing is below its floor.</returns>
+    public RigCheck? RemediedTogether() => RigRemedySearch.Together(this);
+
+    /// <summary>Gives the breaking strength of <see cref="RemedyForFloor"/> alone.</summary>
     /// <param name="part">Name of a part of the rig.</param>
     /// <returns>The breaking strength; null where the part has none of its own or no strength would do.</returns>
     /// <exception cref="ArgumentException">There is no such part.</exception>
-    public Force? BreakingStrengthForFullFactors(string part) => RigRemedy.BreakingStrength(this, part, static p => p.Kind == PlaceKind.Bight ? p.Floor : p.Full);
+    public Force? BreakingStrengthForFloor(string part) => RemedyForFloor(part)?.BreakingStrength;
+
+    /// <summary>Gives the breaking strength of <see cref="RemedyForFullFactors"/> alone.</summary>
+    /// <param name="part">Name of a part of the rig.</param>
+    /// <returns>The breaking strength; null where the part has none of its own or no strength would do.</returns>
+    /// <exception cref="ArgumentException">There is no such part.</exception>
+    public Force? BreakingStrengthForFullFactors(string part) => RemedyForFullFactors(part)?.BreakingStrength;
 
     /// <summary>Gives the check in one line, invariant culture.</summary>
     /// <returns>The weakest place.</returns>

@@ -23,7 +23,7 @@ internal static class RigInspection
                     Of(bridle.Name, bridle.Strap.Rating, bridle.Strap.Rating.BreakingNewtons, findings);
                     if (bridle.Strap.RejectedFor != StrapCondition.Sound) findings.Add(new Finding(RiggingFindings.Damage, bridle.Name));
                     if (i + 1 < rig.Parts.Count && rig.Parts[i + 1] is Strap) findings.Add(new Finding(RiggingFindings.StrapOnStrap, bridle.Name));
-                    OfAngle(bridle, findings);
+                    BridleInspection.Add(bridle, findings);
                     break;
                 case SoftShackle soft:
                     Of(soft.Name, soft.Rating, soft.Rating.BreakingNewtons, findings);
@@ -44,14 +44,6 @@ internal static class RigInspection
         else if (rating.Kind == RatingKind.ProofLoad && breaking is null) findings.Add(new Finding(RiggingFindings.ProofLoadOnly, name));
         else if (breaking is null) findings.Add(new Finding(RiggingFindings.BreakingUnknown, name));
         else if (rating.Kind == RatingKind.LashingCapacity) findings.Add(new Finding(RiggingFindings.LashingGear, name));
-    }
-
-    private static void OfAngle(Bridle bridle, List<Finding> findings)
-    {
-        var degrees = bridle.IncludedRadians * 180 / Math.PI;
-        if (degrees > 120) findings.Add(new Finding(RiggingFindings.BridleTooWide, bridle.Name, degrees));
-        else if (degrees > 60) findings.Add(new Finding(RiggingFindings.BridleWide, bridle.Name, degrees));
-        findings.Add(new Finding(RiggingFindings.NoRedundancy, bridle.Name));
     }
 
     private static void OfShackle(Rig rig, int i, Shackle shackle, List<Finding> findings)
@@ -88,17 +80,7 @@ internal static class RigInspection
     /// <summary>Loads at the two attachments against their published numbers.</summary>
     public static void AddAttachmentLoads(Rig rig, Lines.LineLoads loads, List<Finding> findings)
     {
-        OfLoad(rig.Drawbar, loads.Output.Steady, loads.Output.Procedure, findings);
-        var share = rig.Bridle?.LegShareWithFriction ?? 1;
-        OfLoad(rig.Casualty, share * loads.Output.Steady, share * loads.Output.Procedure, findings);
-    }
-
-    private static void OfLoad(AttachmentPoint point, double steady, double procedure, List<Finding> findings)
-    {
-        if (point.Kind == AttachmentKind.Unidentified || point.Forbidden) return;
-        if (!point.ApprovedByMaker) findings.Add(new Finding(RiggingFindings.AttachmentUnapproved, point.Name, procedure / 1000, unit: "kN"));
-        else if (point.WorkingLoad is null && point.Yield is null) findings.Add(new Finding(RiggingFindings.AttachmentNoNumber, point.Name, procedure / 1000, unit: "kN"));
-        if (point.WorkingLoad is { } working && steady > working.Newtons) findings.Add(new Finding(RiggingFindings.AttachmentWorkingLoad, point.Name, steady / 1000, working.Newtons / 1000, "kN"));
-        if (point.Yield is { } yield && procedure > yield.Newtons) findings.Add(new Finding(RiggingFindings.AttachmentYield, point.Name, procedure / 1000, yield.Newtons / 1000, "kN"));
+        AttachmentLoad.OfDrawbar(rig, loads.Output).AddFindings(findings);
+        AttachmentLoad.OfCasualty(rig, loads.Output).AddFindings(findings);
     }
 }

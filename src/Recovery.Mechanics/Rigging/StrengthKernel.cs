@@ -2,7 +2,7 @@ using System;
 
 namespace Recovery.Mechanics.Rigging;
 
-/// <summary>Deratings and shares, once. SI in, SI out; angles in radians.</summary>
+/// <summary>Deratings, once. SI in, SI out; angles in radians.</summary>
 internal static class StrengthKernel
 {
     /// <summary>Wet nylon.</summary>
@@ -13,12 +13,6 @@ internal static class StrengthKernel
 
     /// <summary>Strap on strap, from memory.</summary>
     public const double StrapOnStrap = 0.5;
-
-    /// <summary>Friction of webbing on webbing, low end.</summary>
-    public const double FrictionLow = 0.15;
-
-    /// <summary>Friction of webbing on webbing, high end.</summary>
-    public const double FrictionHigh = 0.30;
 
     private const double Degree = Math.PI / 180;
 
@@ -36,29 +30,4 @@ internal static class StrengthKernel
         var degrees = Math.Round(radians / Degree, 9);
         return degrees <= 5 ? 1 : degrees <= 45 ? 0.70 : degrees <= 90 ? 0.50 : 0;
     }
-
-    /// <summary>Included angle of a running bridle in line with the pull, 2 asin(w/L).</summary>
-    public static double IncludedAngle(double spacing, double length) => 2 * Math.Asin(spacing / length);
-
-    /// <summary>Included angle of a running bridle whose pull leans by delta from the middle: the eye sits on the ellipse with the anchors as foci.</summary>
-    public static double IncludedAngle(double spacing, double length, double lean)
-    {
-        double a = length / 2, b = Math.Sqrt((length * length) - (spacing * spacing)) / 2, c = spacing / 2;
-        double s = Math.Sin(lean), k = Math.Cos(lean), n = Math.Sqrt((a * a * s * s) + (b * b * k * k));
-        double x = a * a * s / n, r1 = a + (c / a * x), r2 = a - (c / a * x);
-        return Math.Acos(((r1 * r1) + (r2 * r2) - (spacing * spacing)) / (2 * r1 * r2));
-    }
-
-    /// <summary>Share of the pull in each leg without friction, 1/(2 cos(theta/2)).</summary>
-    public static double LegShare(double includedAngle) => 1 / (2 * Math.Cos(includedAngle / 2));
-
-    /// <summary>Share of the pull in the harder leg at the friction limit, r/sqrt(r^2 + 2 r cos(theta) + 1) with r = exp(mu (pi - theta)).</summary>
-    public static double LegShareHigh(double includedAngle, double friction)
-    {
-        var r = Math.Exp(friction * (Math.PI - includedAngle));
-        return r / Math.Sqrt((r * r) + (2 * r * Math.Cos(includedAngle)) + 1);
-    }
-
-    /// <summary>Inward force at each anchor over the pull, tan(theta/2)/2.</summary>
-    public static double Inward(double includedAngle) => Math.Tan(includedAngle / 2) / 2;
 }

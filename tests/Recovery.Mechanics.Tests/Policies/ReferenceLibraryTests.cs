@@ -81,11 +81,11 @@ public class ReferenceLibraryTests
     [CheckRows("reference", "running-bridle")]
     public void Running_bridle(CheckRow row)
     {
-        var theta = StrengthKernel.IncludedAngle(row.Si("w"), row.Si("L"), row.Si("lean"));
-        row.Matches(("theta", theta), ("T_over_P", StrengthKernel.LegShare(theta)));
+        var theta = BridleKernel.IncludedAngle(row.Si("w"), row.Si("L"), row.Si("lean"));
+        row.Matches(("theta", theta), ("T_over_P", BridleKernel.LegShare(theta)));
     }
 
     [Theory]
     [CheckRows("reference", "eye-friction")]
-    public void Eye_friction(CheckRow row) => row.Matches(("T_high_over_P", StrengthKernel.LegShareHigh(row.Si("theta"), row.Si("mu"))));
+    public void Eye_friction(CheckRow row) => row.Matches(("T_high_over_P", BridleKernel.LegShareHigh(row.Si("theta"), row.Si("mu"))));
 }

@@ -14,20 +14,20 @@ public class BridleTests
 {
     [Theory]
     [CheckRows("rigging", "bridle-symmetric")]
-    public void Symmetric_bridle_matches(CheckRow row) => row.Matches(("T_over_P", StrengthKernel.LegShare(row.Si("theta"))), ("H_over_P", StrengthKernel.Inward(row.Si("theta"))), ("wrap", Math.PI - row.Si("theta")));
+    public void Symmetric_bridle_matches(CheckRow row) => row.Matches(("T_over_P", BridleKernel.LegShare(row.Si("theta"))), ("H_over_P", BridleKernel.Inward(row.Si("theta"))), ("wrap", Math.PI - row.Si("theta")));
 
     [Theory]
     [CheckRows("rigging", "bridle-load-factor")]
-    public void Printed_load_factors_match(CheckRow row) => row.Matches(("LF", 2 * StrengthKernel.LegShare(Math.PI - (2 * row.Si("alpha")))));
+    public void Printed_load_factors_match(CheckRow row) => row.Matches(("LF", 2 * BridleKernel.LegShare(Math.PI - (2 * row.Si("alpha")))));
 
     [Theory]
     [CheckRows("rigging", "bridle-ellipse")]
     public void Running_eye_sits_on_its_ellipse(CheckRow row)
     {
-        var theta = StrengthKernel.IncludedAngle(row.Si("w"), row.Si("L"), row.Si("delta"));
+        var theta = BridleKernel.IncludedAngle(row.Si("w"), row.Si("L"), row.Si("delta"));
         row.MatchesOne("theta", theta);
-        if (row.Has("P")) row.MatchesOne("T", StrengthKernel.LegShare(theta) * row.Si("P"));
-        else row.MatchesOne("T_over_P", StrengthKernel.LegShare(theta));
+        if (row.Has("P")) row.MatchesOne("T", BridleKernel.LegShare(theta) * row.Si("P"));
+        else row.MatchesOne("T_over_P", BridleKernel.LegShare(theta));
     }
 
     [Theory]
@@ -43,7 +43,7 @@ public class BridleTests
     [CheckRows("rigging", "bridle-friction")]
     public void Friction_band_matches(CheckRow row)
     {
-        double theta = row.Si("theta"), mu = row.Si("mu"), high = StrengthKernel.LegShareHigh(theta, mu), ratio = Math.Exp(mu * (Math.PI - theta));
+        double theta = row.Si("theta"), mu = row.Si("mu"), high = BridleKernel.LegShareHigh(theta, mu), ratio = Math.Exp(mu * (Math.PI - theta));
         row.Matches(("ratio", ratio), ("T_high_over_P", high), ("T_low_over_P", high / ratio));
     }
 
@@ -72,8 +72,8 @@ public class BridleTests
     [Property]
     public Property Each_leg_carries_at_least_half_and_more_the_wider_it_opens() => Prop.ForAll((from a in Gen.Choose(1, 1200) from mu in Gen.Choose(0, 30) select (a / 10.0, mu / 100.0)).ToArbitrary(), x =>
     {
-        double theta = x.Item1 * Math.PI / 180, wider = theta + 0.01, share = StrengthKernel.LegShare(theta);
-        return share >= 0.5 && (wider >= Math.PI || StrengthKernel.LegShare(wider) > share) && StrengthKernel.LegShareHigh(theta, x.Item2) >= share - 1e-12;
+        double theta = x.Item1 * Math.PI / 180, wider = theta + 0.01, share = BridleKernel.LegShare(theta);
+        return share >= 0.5 && (wider >= Math.PI || BridleKernel.LegShare(wider) > share) && BridleKernel.LegShareHigh(theta, x.Item2) >= share - 1e-12;
     });
 
     [Property]

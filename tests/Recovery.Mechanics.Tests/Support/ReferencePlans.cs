@@ -27,7 +27,7 @@ internal static class ReferencePlans
         Soil.FromConeIndex(KPa(1500), Frac(0.9)), M(-4.2), M(hitchHeight))
     { EnginePower = Power.FromKilowatts(400) };
 
-    public static Rig StrongRig() => new(
+    public static Rig StrongRig() => new Rig(
         new AttachmentPoint("drawbar", AttachmentKind.Drawbar, true) { WorkingLoad = KN(600), Yield = KN(900) },
         [
             new Strap("recovery strap", Fibre.Nylon, Rating.BreakingStrengthTonnes(300), M(15)) { MakersBightShare = Frac(0.8) },
@@ -35,7 +35,7 @@ internal static class ReferencePlans
             new Shackle("shackle", Rating.WorkingLoadLimitTonnes(55), Mass.FromKilograms(30), KN(3000), KN(1100)),
             new Strap("axle strap", Fibre.Polyester, Rating.BreakingStrengthTonnes(300), M(2)) { Choked = true, AngleOfChoke = Angle.FromDegrees(130) },
         ],
-        new AttachmentPoint("front axle", AttachmentKind.FrontAxle, true) { WorkingLoad = KN(500), Yield = KN(800) });
+        new AttachmentPoint("front axle", AttachmentKind.FrontAxle, true) { WorkingLoad = KN(500), Yield = KN(800) }).WithWear(1);
 
     public static RecoverySite Site() => new()
     {
