@@ -11,6 +11,7 @@ import numpy as np
 import scipy
 from scipy.integrate import quad
 from scipy.interpolate import interp1d
+from scipy.optimize import fsolve
 
 AUTHORITY = f"numpy {np.__version__}, SciPy {scipy.__version__}, benchmarks/reference/ground_machines.py"
 ROWS = []
@@ -72,6 +73,49 @@ Z, Q = np.array([0, 0.1, 0.25, 0.4, 0.6]), np.array([900e3, 700e3, 350e3, 420e3,
 for n, (top, bottom) in enumerate([(0.0, 0.3048), (0.1524, 0.3048), (0.2286, 0.381), (0.0762, 0.2286)]):
     grid = np.unique(np.concatenate([Z[(Z > top) & (Z < bottom)], [top, bottom]]))
     row(f"gms-profile-{n}", "profile-mean", [("depths", "0|0.1|0.25|0.4|0.6 m", ""), ("readings", "900|700|350|420|1100 kPa", ""), ("top", top, "m"), ("bottom", bottom, "m")], [("CI", float(np.trapz(np.interp(grid, Z, Q), grid)) / (bottom - top), "Pa")])
+
+# --- wheat: Nelson's polynomial by numpy -----------------------------------------------------------------------------------
+for n, m in enumerate([0.0, 0.09, 0.155, 0.2, 0.3]):
+    row(f"gms-nelson-{n}", "nelson", [("M", m, "1")], [("rho", float(np.polyval([311600, -148960, 18510, -703, 774.4], m)), "kg/m3")])
+
+# --- pressure along a stiff track: a linear pressure that cannot pull, from its two sums --------------------------------------
+for n, (load, length, width, e) in enumerate([(150e3, 2.2, 0.76, 0.0), (150e3, 2.2, 0.76, 0.3), (90e3, 1.9, 0.635, -0.28), (120e3, 3.0, 0.5, 0.9), (120e3, 3.0, 0.5, -1.1)]):
+    half = length / 2
+
+    def sums(v):
+        if not np.isfinite(v).all():
+            return np.full(2, 1e9)
+        a, g = v  # pressure a + g x at x from the middle
+        zero = -a / g if abs(g) > 1e-9 else np.inf
+        cuts = [zero] if -half < zero < half else None
+        p = lambda x: max(a + g * x, 0.0)
+        pieces = [-half] + (cuts or []) + [half]
+        f = sum(quad(p, lo, hi)[0] for lo, hi in zip(pieces, pieces[1:])) * width
+        m = sum(quad(lambda x: x * p(x), lo, hi)[0] for lo, hi in zip(pieces, pieces[1:])) * width
+        return np.array([f / load - 1, (m - load * e) / (load * length)])
+
+    mean = load / (length * width)
+    a, g = fsolve(sums, [mean, 8 * mean * e / length**2], xtol=1e-13)
+    assert np.abs(sums([a, g])).max() < 1e-10, (n, sums([a, g]))
+    row(f"gms-track-{n}", "track-pressure", [("W", load, "N"), ("l", length, "m"), ("b", width, "m"), ("e", e, "m")], [("mean", mean, "Pa"), ("front", max(a + g * half, 0), "Pa"), ("rear", max(a - g * half, 0), "Pa")], "rel 1e-8")
+
+# --- taking loads off: axle loads as the least-squares (least-energy) solution on equal springs, before and after ------------
+PARTS = {"body": (27e3, -2.75, 1.7), "front": (3e3, 2.2, 0.8), "beet": (22e3, -3.9, 2.6)}
+AXLES = np.array([0.0, -4.9, -6.8])
+
+
+def axle_loads(parts, grade, p):
+    th = math.atan(grade)
+    masses = np.array([v[0] for v in parts.values()])
+    w = 9.80665 * masses.sum()
+    xc, zc = (np.dot(masses, [v[k] for v in parts.values()]) / masses.sum() for k in (1, 2))
+    rhs = np.array([w * math.cos(th), w * (xc * math.cos(th) - p * zc * math.sin(th))])
+    return np.linalg.pinv(np.vstack([np.ones_like(AXLES), AXLES])) @ rhs  # least sum of squares = equal stiffness
+
+
+for n, (name, grade, p) in enumerate([("beet", 0.02, -1), ("front", 0.02, -1), ("beet", 0.0, -1), ("front", -0.06, 1)]):
+    change = axle_loads({k: v for k, v in PARTS.items() if k != name}, grade, p) - axle_loads(PARTS, grade, p)
+    row(f"gms-unload-{n}", "unloading", [("load", name, ""), ("grade", 100 * grade, "%"), ("p", float(p), "1")], [(f"dN{i + 1}", float(c), "N") for i, c in enumerate(change)])
 
 with open("shared/check-values/ground-machines-scipy.csv", "w", newline="") as file:
     writer = csv.writer(file, lineterminator="\n")

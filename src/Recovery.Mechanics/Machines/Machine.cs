@@ -142,6 +142,23 @@ public sealed class Machine
         return working.Build();
     }
 
+    /// <summary>Gives what taking off each payload and each attachment, one at a time, does to each axle.</summary>
+    /// <param name="grade">Slope along the pull.</param>
+    /// <param name="direction">Direction of the pull, which says which end is uphill.</param>
+    /// <param name="suspension">Suspension to work with; undeclared takes that of the machine, and equalised where that is undeclared too.</param>
+    /// <returns>One row for each load that can be taken off, in the order of <see cref="Loads"/>.</returns>
+    public IReadOnlyList<UnloadingEffect> UnloadingEffects(Grade grade, PullDirection direction, Suspension suspension = Suspension.Undeclared)
+    {
+        var before = AxleLoads(grade, direction, suspension);
+        var effects = new List<UnloadingEffect>();
+        foreach (var load in Loads)
+        {
+            if (load.Kind != LoadKind.Fixed) effects.Add(new UnloadingEffect(load, before, Without(load.Name).AxleLoads(grade, direction, suspension)));
+        }
+
+        return effects.AsReadOnly();
+    }
+
     /// <summary>Gives the machine without one of its loads.</summary>
     /// <param name="name">Name of a payload or detachable.</param>
     /// <returns>The lighter machine.</returns>
