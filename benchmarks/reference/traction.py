@@ -9,7 +9,8 @@ import math
 
 import numpy as np
 import scipy
-from scipy.integrate import quad, solve_ivp
+from scipy.integrate import solve_ivp
+from scipy.interpolate import RegularGridInterpolator
 from scipy.optimize import brentq
 
 AUTHORITY = f"numpy {np.__version__}, SciPy {scipy.__version__}, benchmarks/reference/traction.py"
@@ -130,6 +131,39 @@ for n, (load, effort, fixed) in enumerate([(300e3, 100e3, 0), (430e3, 90e3, 0), 
     best = int(np.argmax((ma >= first) & (fall < effort)))
     row(f"scipy-estimate-{n}", "estimate", [("load", load, "N"), ("effort", effort, "N"), ("fixed", "yes" if fixed else "no", "class")],
         [("MA", ma[best], "1"), ("fall_line", fall[best], "N"), ("tries", ma[best] - first + 1, "1")])
+
+# --- deadman between the entries of its table: bilinear in mean depth and run -------------------------------------------------
+TABLE = np.array([[950, 1300, 1450, 1500], [1750, 2200, 2600, 2700], [2800, 3600, 4000, 4100], [3800, 5100, 5800, 6000], [5100, 7000, 8000, 8400]], float)
+grid = RegularGridInterpolator((np.array([3, 4, 5, 6, 7]) * 0.3048, np.array([1, 2, 3, 4])), TABLE * 0.45359237 * 9.80665 / 0.3048**2)
+for n, (depth, run, factor, soil, length, face, trench) in enumerate([(1.00, 1.5, 1.0, "Loam", 2.0, 0.45, 0.40), (1.80, 2.7, 0.5, "FineGrainedOrWetSand", 2.4, 0.60, 0.50), (2.10, 3.3, 5.0, "RockOrHardpan", 1.5, 0.35, 0.31)]):
+    power = float(grid([[depth, run]])[0]) * factor
+    row(f"scipy-deadman-{n}", "deadman", [("depth", depth, "m"), ("run", run, "1"), ("soil", soil, "class"), ("L", length, "m"), ("face", face, "m"), ("trench", trench, "m")],
+        [("HP", power, "Pa"), ("F", power * face * (length - trench), "N")], "rel 1e-10")
+
+# --- a machine as an anchor: the braked axles grip, the other rolls; Brixius bias constants at slip up to 0.30, load transfer by moments ---
+def machine_holds(index, axles, wheelbase, height, hitch, grade, braked):
+    weight, theta = axles[0] + axles[1], math.atan(grade)
+    xc = -wheelbase * axles[1] / weight
+    tyres = [(0.60, 1.60), (0.71, 2.05)]
+
+    def net(pull, slip):
+        # Moments about the front contact: the line draws back at the hitch height, the weight acts at its height on the grade (ground rises ahead).
+        rear = (-weight * (xc * math.cos(theta) - height * math.sin(theta)) + pull * hitch) / wheelbase
+        loads = [weight * math.cos(theta) - rear, rear]
+        # The deflection of a tyre is that of the machine standing on the grade without a pull, here given as a constant 0.22.
+        total = 0.0
+        for load, (b, d), holds in zip(loads, tyres, braked):
+            bn = index * b * d / (load / 2) * (1 + 5 * 0.22) / (1 + 3 * b / d)
+            mrr = lambda s: 1 / bn + 0.04 + 0.5 * s / math.sqrt(bn)
+            total += load * ((0.88 * (1 - math.exp(-0.1 * bn)) * (1 - math.exp(-7.5 * slip)) + 0.04 - mrr(slip)) if holds else -mrr(0))
+        return total - weight * math.sin(theta)
+
+    return max(brentq(lambda p: net(p, s) - p, 0, weight, xtol=1e-9, rtol=1e-14) for s in np.linspace(0.2, 0.30, 41))
+
+
+for n, (index, grade, braked) in enumerate([(640e3, 0.0, (True, True)), (640e3, 0.06, (False, True)), (900e3, -0.05, (False, True))]):
+    row(f"scipy-machine-anchor-{n}", "machine-anchor", [("CI", index, "Pa"), ("axle_f", 62.8e3, "N"), ("axle_r", 94.2e3, "N"), ("L", 3.0, "m"), ("h", 1.0, "m"), ("H", 0.5, "m"), ("grade", grade, "1"), ("front", "yes" if braked[0] else "no", "class")],
+        [("holds", machine_holds(index, (62.8e3, 94.2e3), 3.0, 1.0, 0.5, grade, braked), "N")], "rel 1e-6")
 
 with open("shared/check-values/traction-scipy.csv", "w", newline="") as handle:
     writer = csv.writer(handle, lineterminator="\n")
