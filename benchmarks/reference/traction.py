@@ -165,6 +165,52 @@ for n, (index, grade, braked) in enumerate([(640e3, 0.0, (True, True)), (640e3, 
     row(f"scipy-machine-anchor-{n}", "machine-anchor", [("CI", index, "Pa"), ("axle_f", 62.8e3, "N"), ("axle_r", 94.2e3, "N"), ("L", 3.0, "m"), ("h", 1.0, "m"), ("H", 0.5, "m"), ("grade", grade, "1"), ("front", "yes" if braked[0] else "no", "class")],
         [("holds", machine_holds(index, (62.8e3, 94.2e3), 3.0, 1.0, 0.5, grade, braked), "N")], "rel 1e-6")
 
+# --- several machines: vectors, a free strap, one drawn by the other, one speed over the ground -------------------------------
+for n, (pulls, angles) in enumerate([((80e3, 60e3), (20.0, -30.0)), ((90e3, 90e3), (25.0, -25.0)), ((50e3, 70e3, 40e3), (35.0, 0.0, -40.0))]):
+    total = sum(p * np.array([math.cos(math.radians(a)), math.sin(math.radians(a))]) for p, a in zip(pulls, angles))
+    row(f"scipy-spread-{n}", "team-spread", [("pulls", "|".join(repr(p) for p in pulls), "N"), ("angles", "|".join(repr(a) for a in angles), "deg")],
+        [("along", total[0], "N"), ("sideways", total[1], "N"), ("off", math.degrees(math.atan2(total[1], total[0])), "deg")], "rel 1e-9")
+
+for n, (p1, p2, theta, mu) in enumerate([(90e3, 60e3, 40.0, 0.30), (70e3, 65e3, 30.0, 0.30), (100e3, 40e3, 60.0, 0.10)]):
+    t = min(p1, p2)
+    along = np.linalg.norm(t * np.array([math.cos(math.radians(theta / 2)), math.sin(math.radians(theta / 2))]) + t * np.array([math.cos(math.radians(theta / 2)), -math.sin(math.radians(theta / 2))]))
+    grip = solve_ivp(lambda _, x: mu * x, (0, math.pi - math.radians(theta)), [1.0], rtol=1e-13, atol=1e-14, method="DOP853").y[0, -1]
+    row(f"scipy-equaliser-{n}", "team-equaliser", [("P1", p1, "N"), ("P2", p2, "N"), ("theta", theta, "deg"), ("mu", mu, "1")], [("along", along, "N"), ("high_end", min(p1, p2 * grip), "N")], "rel 1e-9")
+
+TYRES = [(0.60, 1.60), (0.71, 2.05)]
+
+
+def net_on_level(index, axles, pull, hitch, lead, front, slip, wheelbase=3.0):
+    rear = axles[1] + (pull * hitch - lead * front) / wheelbase
+    total = 0.0
+    for load, (b, d) in zip((axles[0] + axles[1] - rear, rear), TYRES):
+        bn = index * b * d / (load / 2) * (1 + 5 * 0.22) / (1 + 3 * b / d)
+        total += load * (0.88 * (1 - math.exp(-0.1 * bn)) * (1 - math.exp(-7.5 * slip)) + 0.04 - (1 / bn + 0.04 + 0.5 * slip / math.sqrt(bn)))
+    return total
+
+
+def most(index, axles, hitch, lead, front, limit):
+    at = lambda s: brentq(lambda p: net_on_level(index, axles, p, hitch, lead, front, s) + lead - p, 0, 0.9 * sum(axles) + lead, xtol=1e-9, rtol=1e-14)
+    return max(at(s) for s in (limit, 0.999 * limit))
+
+
+for n, (index, one, two, front) in enumerate([(900e3, 1.0, 1.0, 0.6), (700e3, 1.3, 0.9, 0.8), (1200e3, 0.7, 1.2, 0.5)]):
+    first = most(index, (62.8e3 * one, 94.2e3 * one), 0.5, 0.0, 0.0, 0.30)
+    second = most(index, (62.8e3 * two, 94.2e3 * two), 0.5, first, front, 0.30)
+    row(f"scipy-in-line-{n}", "team-in-line", [("CI", index, "Pa"), ("scale1", one, "1"), ("scale2", two, "1"), ("hf", front, "m")], [("first", first, "N"), ("second", second, "N")], "rel 1e-8")
+
+for n, (index, one, two, a1, a2, v1, v2, wanted) in enumerate([(900e3, 1.0, 1.0, 10.0, -10.0, 2.0, 2.2, 120e3), (800e3, 1.4, 0.8, 0.0, 20.0, 2.0, 2.0, 130e3), (1100e3, 1.0, 1.2, 15.0, -15.0, 2.1, 2.0, 100e3)]):
+    def pull_of(scale, slip):
+        axles = (62.8e3 * scale, 94.2e3 * scale)
+        if slip <= 0 or net_on_level(index, axles, 0, 0.5, 0, 0, slip) <= 0:
+            return 0.0
+        return brentq(lambda p: net_on_level(index, axles, p, 0.5, 0, 0, slip) - p, 0, 0.9 * sum(axles), xtol=1e-9, rtol=1e-14)
+
+    total = lambda v: pull_of(one, 1 - v / v1) * math.cos(math.radians(a1)) + pull_of(two, 1 - v / v2) * math.cos(math.radians(a2)) - wanted
+    v = brentq(total, 0.6 * min(v1, v2), max(v1, v2), xtol=1e-14, rtol=1e-14)
+    row(f"scipy-sharing-{n}", "team-sharing", [("CI", index, "Pa"), ("scale1", one, "1"), ("scale2", two, "1"), ("a1", a1, "deg"), ("a2", a2, "deg"), ("v1", v1, "km/h"), ("v2", v2, "km/h"), ("wanted", wanted, "N")],
+        [("P1", pull_of(one, 1 - v / v1), "N"), ("P2", pull_of(two, 1 - v / v2), "N"), ("s1", 1 - v / v1, "1"), ("s2", 1 - v / v2, "1")], "rel 1e-5")
+
 with open("shared/check-values/traction-scipy.csv", "w", newline="") as handle:
     writer = csv.writer(handle, lineterminator="\n")
     writer.writerow(["id", "model", "given", "expected", "tolerance", "authority", "standing"])

@@ -20,25 +20,28 @@ internal sealed class CapabilityFlat
     }
 
     /// <summary>Wheel numeric times wheel load per pascal: b d (1 + 5 delta/h)/(1 + 3 b/d), m2.</summary>
-    public double[] NumericTimesLoad { get; }
+    public double[] NumericTimesLoad { get; private set; }
 
     /// <summary>Axle loads without a pull, on the grade.</summary>
-    public double[] Load { get; }
+    public double[] Load { get; private set; }
 
     /// <summary>Axle loads without a pull, on level ground: what counts for the imposable pull, because the machine may stand elsewhere.</summary>
-    public double[] LevelLoad { get; }
+    public double[] LevelLoad { get; private set; }
 
     /// <summary>Change of the axle loads per newton of pull.</summary>
-    public double[] LoadPerPull { get; }
+    public double[] LoadPerPull { get; private set; }
 
     /// <summary>Tyres of each axle.</summary>
-    public int[] Count { get; }
+    public int[] Count { get; private set; }
 
     /// <summary>Whether the axle is driven.</summary>
-    public bool[] Driven { get; }
+    public bool[] Driven { get; private set; }
 
     /// <summary>Weight component against the pull, W sin(theta); negative downhill.</summary>
     public double GradeForce { get; private set; }
+
+    /// <summary>Force by which another machine draws this one ahead; part of the pull behind it, taken off <see cref="GradeForce"/>.</summary>
+    public double LeadForce { get; private set; }
 
     /// <summary>Weight.</summary>
     public double Weight { get; private set; }
@@ -111,6 +114,46 @@ internal sealed class CapabilityFlat
         return flat;
 
         double Moment(double pull) => AxleStaticsKernel.MomentSum(machine.WeightNewtons, machine.CentreX, machine.CentreZ, theta, sign, -sign * pull, -pull * down, xh, zh);
+    }
+
+    /// <summary>The same machine drawn ahead by another one, with a level line at its leading end.</summary>
+    /// <param name="tower">The towing machine.</param>
+    /// <param name="lead">Force of that line.</param>
+    /// <param name="frontHeight">Height of the point it draws at.</param>
+    public CapabilityFlat WithLead(TowingMachine tower, double lead, double frontHeight)
+    {
+        if (!(lead > 0)) return this;
+        var machine = tower.Machine;
+        var sign = Machine.Sign(tower.Direction);
+        var theta = tower.Grade.Radians;
+        var equalised = machine.Resolve(Suspension.Undeclared) != Suspension.StraightFrame;
+        var probe = 1e-3 * machine.WeightNewtons;
+        var under = new double[Load.Length];
+        AxleStaticsKernel.Share(machine.AxlePositions, equalised, AxleStaticsKernel.NormalSum(machine.WeightNewtons, theta, 0), AxleStaticsKernel.MomentSum(machine.WeightNewtons, machine.CentreX, machine.CentreZ, theta, sign, sign * probe, 0, 0, frontHeight), under);
+        var led = (CapabilityFlat)MemberwiseClone();
+        led.Load = (double[])Load.Clone();
+        led.LevelLoad = (double[])LevelLoad.Clone();
+        for (var i = 0; i < Load.Length; i++)
+        {
+            var change = (under[i] - Load[i]) / probe * lead;
+            led.Load[i] += change;
+            led.LevelLoad[i] += change;
+        }
+
+        led.LeadForce = lead;
+        led.GradeForce -= lead;
+        led.PowerLimit += lead;
+        led.NoseMoment += lead * frontHeight;
+        led.NoseLimit = NoseKernel.Lift(led.NoseMoment, LineHeight, CentreHeight);
+        return led;
+    }
+
+    /// <summary>The same machine with all wheels rolling, none driven.</summary>
+    public CapabilityFlat Rolling()
+    {
+        var rolling = (CapabilityFlat)MemberwiseClone();
+        rolling.Driven = new bool[Driven.Length];
+        return rolling;
     }
 
     /// <summary>Place about which the leading end lifts: the last axle in the direction away from the pull, the middle of an equalised rear group.</summary>

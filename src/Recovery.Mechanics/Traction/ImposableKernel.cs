@@ -14,7 +14,7 @@ internal static class ImposableKernel
 
     /// <summary>Greatest pull on soil, radial constants, slip 0 to 1, level ground.</summary>
     public static double OnSoil(CapabilityFlat f, double coneIndexPascals, out double slip, out double residual) =>
-        CapabilityKernel.Greatest(f, f.LevelLoad, 0, coneIndexPascals, 1, BrixiusConstants.Radial, out slip, out residual);
+        CapabilityKernel.Greatest(f, f.LevelLoad, -f.LeadForce, coneIndexPascals, 1, BrixiusConstants.Radial, out slip, out residual);
 
     /// <summary>Greatest pull on a hard surface, level: mu times the load of the driven axles less the rolling resistance of the others, with the load that the pull transfers.</summary>
     /// <param name="f">The machine.</param>
@@ -64,7 +64,7 @@ internal static class ImposableKernel
     private static double Hard(CapabilityFlat f, double friction, double pull)
     {
         var share = CapabilityKernel.Share(f, f.LevelLoad, pull);
-        double sum = 0;
+        var sum = f.LeadForce;
         for (var i = 0; i < f.LevelLoad.Length; i++)
         {
             var load = (f.LevelLoad[i] + (f.LoadPerPull[i] * pull)) * share;
