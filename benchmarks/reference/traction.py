@@ -211,6 +211,68 @@ for n, (index, one, two, a1, a2, v1, v2, wanted) in enumerate([(900e3, 1.0, 1.0,
     row(f"scipy-sharing-{n}", "team-sharing", [("CI", index, "Pa"), ("scale1", one, "1"), ("scale2", two, "1"), ("a1", a1, "deg"), ("a2", a2, "deg"), ("v1", v1, "km/h"), ("v2", v2, "km/h"), ("wanted", wanted, "N")],
         [("P1", pull_of(one, 1 - v / v1), "N"), ("P2", pull_of(two, 1 - v / v2), "N"), ("s1", 1 - v / v1, "1"), ("s2", 1 - v / v2, "1")], "rel 1e-5")
 
+# --- one machine by several wheel models, load transfer by moments ------------------------------------------------------------
+def wismer(index, b, d, load, s):
+    cn = index * b * d / load
+    return 0.75 * (1 - math.exp(-0.3 * cn * s)) - (1.2 / cn + 0.04), 1.2 / cn + 0.04
+
+
+def gee_clough(index, b, d, load, s):
+    m = index * b * d / load * math.sqrt(0.22) / (1 + b / (2 * d))
+    top = 0.796 - 0.92 / m
+    return top * (1 - math.exp(-(4.838 + 0.061 * m) / top * s)), 0.049 + 0.287 / m
+
+
+def brixius_radial(index, b, d, load, s):
+    bn = index * b * d / load * (1 + 5 * 0.22) / (1 + 3 * b / d)
+    mrr = lambda x: 0.9 / bn + 0.0325 + 0.5 * x / math.sqrt(bn)
+    return 0.88 * (1 - math.exp(-0.1 * bn)) * (1 - math.exp(-9.5 * s)) + 0.0325 - mrr(s), mrr(0)
+
+
+LAWS = {"wismer-luth": wismer, "gee-clough": gee_clough, "brixius-radial": brixius_radial}
+for n, (law, index, slip, hitch, grade, front) in enumerate([
+    ("wismer-luth", 900e3, 0.20, 0.5, 0.0, True), ("wismer-luth", 600e3, 0.30, 0.7, 0.05, False), ("gee-clough", 900e3, 0.20, 0.5, 0.0, True),
+    ("gee-clough", 500e3, 0.30, 0.6, -0.03, False), ("brixius-radial", 720e3, 0.25, 0.5, 0.08, True)]):
+    weight, theta, xc = 157e3, math.atan(grade), -3.0 * 94.2 / 157
+
+    def out(p):
+        rear = (-weight * (xc * math.cos(theta) - 1.0 * math.sin(theta)) + p * hitch) / 3.0
+        loads = (weight * math.cos(theta) - rear, rear)
+        nets = [LAWS[law](index, b, d, w / 2, slip if drive else 0.0) for w, (b, d), drive in zip(loads, TYRES, (front, True))]
+        return sum(w * (net if drive else -mr) for w, (net, mr), drive in zip(loads, nets, (front, True))) - weight * math.sin(theta) - p
+
+    row(f"scipy-model-pull-{n}", "model-pull", [("model", law, "class"), ("CI", index, "Pa"), ("s", slip, "1"), ("H", hitch, "m"), ("grade", grade, "1"), ("drive", "4wd" if front else "2wd", "class")],
+        [("P", brentq(out, 0, 157e3, xtol=1e-9, rtol=1e-14), "N")], "rel 1e-7")
+
+# --- overturning: the tension at which the unloaded side carries nothing, by moments of 3-D vectors about the line of the loaded contacts ---
+for n, (t, pitch, yaw, slope, hd) in enumerate([(60e3, 0.0, 30.0, 5.0, 0.8), (40e3, 6.0, 60.0, -4.0, 1.0), (50e3, -12.0, 45.0, 8.0, 0.6)]):
+    p, y, a = (math.radians(v) for v in (pitch, yaw, slope))
+    arm_hitch, arm_mass = np.array([0, -1.0, hd]), np.array([0, -1.0, 1.0])  # from the loaded contact line, y towards the loaded side
+
+    def moment(tension):
+        # A part down on the hitch is not credited; a line that rises (pitch below 0) lifts.
+        force = tension * np.array([-math.cos(p) * math.cos(y), math.cos(p) * math.sin(y), max(0.0, -math.sin(p))])
+        gravity = 157e3 * np.array([0, math.sin(a), -math.cos(a)])
+        return -(np.cross(arm_hitch, force)[0] + np.cross(arm_mass, gravity)[0])  # positive turns it over
+
+    lift = brentq(moment, 0, 1e8, xtol=1e-6, rtol=1e-14)
+    turns = 157e3 * math.sin(a) * 1.0 + t * math.cos(p) * math.sin(y) * hd
+    holds = 1.0 * (157e3 * math.cos(a) - (-t * math.sin(p) if p < 0 else 0.0))
+    row(f"scipy-overturn-{n}", "overturn", [("T", t, "N"), ("pitch", pitch, "deg"), ("yaw", yaw, "deg"), ("slope", slope, "deg"), ("h_d", hd, "m")],
+        [("used", turns / holds, "1"), ("lift", lift, "N"), ("across", t * math.cos(p) * math.sin(y), "N")], "rel 1e-8")
+
+# --- turning parts: the equation of motion of machine and turning parts on a linear line, wheels that cannot slip ---------------
+for n, (je, jw, i, r, m, v, pull, k) in enumerate([(2.5, 800.0, 300.0, 0.95, 18e3, 0.5, 116e3, 327e3), (4.0, 1500.0, 80.0, 1.0, 24e3, 1.5, 150e3, 900e3)]):
+    mr = (je * i**2 + jw) / r**2
+    total = m + mr
+    # The engine holds the speed of the wheels until the line takes the steady pull; after that only the pull acts.
+    start = pull / k
+    stop = lambda _, y: y[1]
+    stop.terminal, stop.direction = True, -1
+    sol = solve_ivp(lambda _, y: [y[1], (pull - k * y[0]) / total], (0, 1e3), [start, v], rtol=1e-12, atol=1e-13, method="DOP853", events=stop)
+    row(f"scipy-rotating-{n}", "rotating-inertia", [("J_e", je, "1"), ("J_w", jw, "1"), ("i", i, "1"), ("r", r, "m"), ("m", m, "kg"), ("v", v, "m/s"), ("P", pull, "N"), ("k", k, "N/m")],
+        [("m_r", mr, "kg"), ("E", 0.5 * total * v**2, "J"), ("F", k * sol.y_events[0][0][0], "N")], "rel 1e-8")
+
 with open("shared/check-values/traction-scipy.csv", "w", newline="") as handle:
     writer = csv.writer(handle, lineterminator="\n")
     writer.writerow(["id", "model", "given", "expected", "tolerance", "authority", "standing"])

@@ -55,6 +55,9 @@ internal sealed class CapabilityFlat
     /// <summary>Height at which the line of pull passes over the trailing axle, h_d + a_h tan(pitch).</summary>
     public double LineHeight { get; private set; }
 
+    /// <summary>Part down on the hitch for each newton along the ground, tan(pitch); negative where the line rises.</summary>
+    public double DownPerPull { get; private set; }
+
     /// <summary>Pull at which the leading end would lift.</summary>
     public double NoseLimit { get; private set; }
 
@@ -104,6 +107,7 @@ internal sealed class CapabilityFlat
         flat.GradeForce = machine.WeightNewtons * Math.Sin(theta);
         flat.NoseMoment = machine.WeightNewtons * ((sign * (machine.CentreX - trailing) * Math.Cos(theta)) - (machine.CentreZ * Math.Sin(theta)));
         flat.CentreHeight = machine.CentreZ;
+        flat.DownPerPull = down;
         flat.LineHeight = NoseKernel.LineHeight(zh, sign * (trailing - xh), pitchRadians);
         flat.NoseLimit = NoseKernel.Lift(flat.NoseMoment, flat.LineHeight, flat.CentreHeight);
         flat.PowerLimit = tower.EnginePower is { } power ? Math.Max(0, (tower.Efficiency.DecimalFractions * (double)power.Watts / tower.PullSpeed.MetersPerSecond) - flat.GradeForce) : double.PositiveInfinity;

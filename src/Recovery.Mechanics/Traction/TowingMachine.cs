@@ -8,7 +8,7 @@ namespace Recovery.Mechanics.Traction;
 
 /// <summary>A machine that pulls, on its own ground, by a hitch at its trailing end.</summary>
 /// <remarks>Immutable. What is not declared is not limited by it: no engine power, no power limit; no hitch rating, no rating limit, and both are listed as still to find out.</remarks>
-public sealed record TowingMachine
+public sealed partial record TowingMachine
 {
     /// <summary>Describes a towing machine.</summary>
     /// <param name="machine">The machine with its loads and ballast.</param>
@@ -69,6 +69,12 @@ public sealed record TowingMachine
     /// <summary>Gets the rating of the hitch along the pull; null where it is not known. Accepted range 5 to 2,000 kN.</summary>
     public Force? HitchRating { get; init => field = value is { } v ? Force.FromNewtons(Guard.Newtons(v, 5, 2000, nameof(HitchRating))) : null; }
 
+    /// <summary>Gets the category of the drawbar; null where it is not known. It is no rating: only compared with the engine power.</summary>
+    public DrawbarCategory? DrawbarCategory { get; init => field = value is { } v ? Guard.Defined(v, v is >= Traction.DrawbarCategory.Category0 and <= Traction.DrawbarCategory.Category5, nameof(DrawbarCategory)) : null; }
+
+    /// <summary>Gets the load down on the hitch that its maker allows; null where it is not known. Accepted range 0.5 to 500 kN.</summary>
+    public Force? HitchVerticalRating { get; init => field = value is { } v ? Force.FromNewtons(Guard.Newtons(v, 0.5, 500, nameof(HitchVerticalRating))) : null; }
+
     /// <summary>Gives the same with another value: the machine. For callers whose language has no <c>with</c>.</summary>
     /// <param name="machine">The value, as in <see cref="Machine"/>.</param>
     /// <returns>The changed copy.</returns>
@@ -123,6 +129,16 @@ public sealed record TowingMachine
     /// <param name="hitchRating">The value, as in <see cref="HitchRating"/>.</param>
     /// <returns>The changed copy.</returns>
     public TowingMachine WithHitchRating(Force? hitchRating) => this with { HitchRating = hitchRating };
+
+    /// <summary>Gives the same with another value: the category of the drawbar. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="drawbarCategory">The value, as in <see cref="DrawbarCategory"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public TowingMachine WithDrawbarCategory(DrawbarCategory? drawbarCategory) => this with { DrawbarCategory = drawbarCategory };
+
+    /// <summary>Gives the same with another value: the load down on the hitch that its maker allows. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="hitchVerticalRating">The value, as in <see cref="HitchVerticalRating"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public TowingMachine WithHitchVerticalRating(Force? hitchVerticalRating) => this with { HitchVerticalRating = hitchVerticalRating };
 
     /// <summary>Gives the machine in words, invariant culture.</summary>
     /// <returns>Machine and soil.</returns>

@@ -63,5 +63,5 @@ internal static class TractionFindings
         TractionSources.TwoPulls);
 
     /// <summary>All kinds of the room.</summary>
-    public static IEnumerable<FindingDefinition> All { get; } = [NoseLift, NoseLight, PullerMayBog, WillNotMove, Undecided, BandsOverlap, HitchRatingExceeded, PowerLimited, .. WinchFindings.All, .. TackleFindings.All, .. AnchorFindings.All, .. TeamFindings.All, .. ChoiceFindings.All];
+    public static IEnumerable<FindingDefinition> All { get; } = [NoseLift, NoseLight, PullerMayBog, WillNotMove, Undecided, BandsOverlap, HitchRatingExceeded, PowerLimited, .. WinchFindings.All, .. TackleFindings.All, .. AnchorFindings.All, .. TeamFindings.All, .. ChoiceFindings.All, .. TowingFindings.All];
 }

@@ -16,5 +16,5 @@ internal static class TractionSources
     public static readonly Source Nose = new("nose-lift", "Moments about the trailing contact with the accelerating force at the centre of mass; stop at lift, caution above 0.8: statics (derived), levels judgement", Standing.Judgement);
 
     /// <summary>All sources of the room.</summary>
-    public static IEnumerable<Source> All { get; } = [TwoPulls, HardSurface, Nose, .. WinchSources.All, .. TackleSources.All, .. AnchorSources.All, .. TeamFindings.Sources];
+    public static IEnumerable<Source> All { get; } = [TwoPulls, HardSurface, Nose, .. WinchSources.All, .. TackleSources.All, .. AnchorSources.All, .. TeamFindings.Sources, .. TowingFindings.Sources];
 }

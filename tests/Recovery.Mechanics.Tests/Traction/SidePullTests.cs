@@ -1,6 +1,8 @@
 using System;
+using System.Linq;
 using Recovery.Mechanics.Tests.Support;
 using Recovery.Mechanics.Traction;
+using UnitsNet;
 using Xunit;
 
 namespace Recovery.Mechanics.Tests.Traction;
@@ -30,5 +32,28 @@ public class SidePullTests
     {
         // W 157 kN, B 2 m, hitch 0.5 m: the unloaded side is empty at F_y = W B/2/0.5 = 314 kN.
         Assert.Equal(1, SidePullKernel.LoadedSide(157e3, 0, 1, 2, 314e3, 0.5), 12);
+    }
+
+    [Theory]
+    [CheckRows("traction-scipy", "overturn")]
+    public void Overturning_by_moments(CheckRow row)
+    {
+        var tower = Tractors.SixteenTonneTower(hitchHeight: row.Si("h_d"));
+        var line = SidePull.Of(tower, Force.FromNewtons(row.Si("T")), Angle.FromRadians(row.Si("pitch")), Angle.FromRadians(row.Si("yaw")), Angle.FromRadians(row.Si("slope")));
+        row.Matches(("used", line.Used!.Value), ("lift", line.OverturningTension!.Value.Newtons), ("across", line.Sideways.Newtons));
+        Assert.Equal(1, SidePull.Of(tower, line.OverturningTension.Value, Angle.FromRadians(row.Si("pitch")), Angle.FromRadians(row.Si("yaw")), Angle.FromRadians(row.Si("slope"))).Used!.Value, 1e-9);
+    }
+
+    [Fact]
+    public void Overturning_and_off_centre_are_said()
+    {
+        static string[] Ids(double kilonewtons, double yaw, double slope = 0) => [.. SidePull.Of(Tractors.SixteenTonneTower(hitchHeight: 1), ReferenceMachines.KN(kilonewtons), Angle.Zero, Angle.FromDegrees(yaw), Angle.FromDegrees(slope)).Findings.Select(f => f.Id)];
+        Assert.Empty(Ids(100, 10));
+        Assert.Equal(["pull.off-centre"], Ids(100, -10.1));
+        // Track 2.0 m, weight 157 kN: 157 kN across at 1 m height overturns.
+        Assert.Equal(["pull.off-centre"], Ids(0.8 * 157 * 0.999, 90));
+        Assert.Equal(["pull.overturn", "pull.off-centre"], Ids(0.8 * 157 * 1.001, 90));
+        Assert.Null(SidePull.Of(Tractors.SixteenTonneTower(), ReferenceMachines.KN(100), Angle.Zero, Angle.Zero, Angle.Zero).OverturningTension);
+        Assert.Contains("upright", SidePull.Of(Tractors.SixteenTonneTower(), ReferenceMachines.KN(100), Angle.Zero, Angle.Zero, Angle.Zero).ToString(), System.StringComparison.Ordinal);
     }
 }

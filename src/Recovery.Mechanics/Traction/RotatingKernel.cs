@@ -1,0 +1,16 @@
+using System;
+
+namespace Recovery.Mechanics.Traction;
+
+/// <summary>Turning parts seen from the line. SI in, SI out.</summary>
+internal static class RotatingKernel
+{
+    /// <summary>Mass that turning parts stand for at the wheels: (J_e i^2 + J_w)/r^2.</summary>
+    public static double EquivalentMass(double engineInertia, double wheelInertia, double ratio, double radius) => ((engineInertia * ratio * ratio) + wheelInertia) / (radius * radius);
+
+    /// <summary>Energy at a speed: m v^2/2.</summary>
+    public static double Energy(double mass, double speed) => 0.5 * mass * speed * speed;
+
+    /// <summary>Peak in a linear line that stops a mass while a steady pull acts, taken up at a speed: P + v sqrt(k m).</summary>
+    public static double Peak(double pull, double mass, double speed, double stiffness) => pull + (speed * Math.Sqrt(stiffness * mass));
+}
