@@ -25,7 +25,7 @@ internal static class PlanFingerprint
         }
 
         var t = plan.Tower;
-        foreach (var value in (double[])[t.Soil.ConeIndex.Pascals, t.Soil.WeakestRatingConeIndex.Pascals, t.Soil.RatingConeIndex.Pascals, t.FirmestConeIndex?.Pascals ?? -1, t.HardSurfaceInReach ? 1 : 0, t.HardSurfaceFriction?.DecimalFractions ?? -1, t.DownhillInReach.Radians, t.EnginePower is { } power ? (double)power.Watts : -1, t.Efficiency.DecimalFractions, t.PullSpeed.MetersPerSecond, t.HitchRating?.Newtons ?? -1]) hash.Add(value);
+        foreach (var value in (double[])[t.Soil.ConeIndex.Pascals, t.Soil.WeakestRatingConeIndex.Pascals, t.Soil.RatingConeIndex.Pascals, t.FirmestConeIndex?.Pascals ?? -1, t.HardSurfaceInReach ? 1 : 0, t.HardSurfaceFriction?.DecimalFractions ?? -1, t.DownhillInReach.Radians, t.EnginePower is { } power ? (double)power.Watts : -1, t.Efficiency.DecimalFractions, t.PullSpeed.MetersPerSecond, t.HitchRating?.Newtons ?? -1, t.DrawbarCategory is { } category ? (int)category : -1, t.HitchVerticalRating?.Newtons ?? -1]) hash.Add(value);
         hash.Add(plan.ToString());
         hash.Add(plan.Policy.Name + plan.Rig.Casualty + plan.Rig.Drawbar + plan.Procedure.SecondPull + plan.Site);
         foreach (var point in (Rigging.AttachmentPoint[])[plan.Rig.Drawbar, plan.Rig.Casualty])

@@ -54,6 +54,7 @@ public static class StandardChecks
         if (c.Capability.LimitedBy == PullLimit.Power) findings.Add(new Finding(TractionFindings.PowerLimited, name, c.Capability.TractionLimit.Newtons / 1000, sustained / 1000, "kN"));
         if (c.Plan.Tower.HitchRating is { } rating && c.Capability.ImposableNewtons > rating.Newtons)
             findings.Add(new Finding(TractionFindings.HitchRatingExceeded, name, c.Capability.ImposableNewtons / 1000, rating.Newtons / 1000, "kN"));
+        CapabilityFindings.AddHitching(c.Capability, findings);
     }
 
     private static void Procedure(PlanContext c, List<Finding> findings)
