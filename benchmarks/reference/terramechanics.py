@@ -10,6 +10,7 @@ import math
 
 import numpy as np
 import scipy
+import scipy.constants as const
 from scipy.integrate import quad
 from scipy.optimize import brentq, minimize_scalar
 
@@ -83,6 +84,58 @@ for n, (name, r, k, b, d, w, s) in enumerate([("bias", 0.02, 300e3, 0.71, 2.05, 
 for n, (ci, b, d, dh, w, _) in enumerate(CASES[:2]):
     bn = ci * b * d / w * (1 + 5 * dh) / (1 + 3 * b / d)
     row(f"tms-multi-pass-{n}", "multi-pass", wheel(ci, b, d, dh, w), [("CI_after", ci * (2.8 + integral(lambda x: -0.11 * 1.8 * math.exp(-0.11 * x), bn)), "Pa")])
+
+# --- mobility index of wheels and tracks, in pounds, inches and psi by scipy.constants -------------------------------
+def vci(axles, clearance, hp_per_ton=None, manual=False, grousers=False):
+    """Axles as (load N, wheels, b m, d m, delta/h); the averages of all of them."""
+    n = len(axles)
+    load, wheels = sum(a[0] for a in axles) / const.lbf, sum(a[1] for a in axles)
+    b, d, dh = (np.mean([a[k] for a in axles]) for k in (2, 3, 4))
+    b, d = b / const.inch, d / const.inch
+    x = load / 1000 / n
+    wf = np.select([x < 2, x <= 13.5, x <= 20], [0.553 * x, 0.033 * x + 1.05, 0.142 * x - 0.42], 0.278 * x - 3.115)
+    ef = 1.0 if hp_per_ton is not None and hp_per_ton >= 10 else 1.05
+    mi = (load / (0.5 * wheels * d * b) * wf / ((10 + b) / 100 * (1.05 if grousers else 1.0)) + load / 1000 / wheels - clearance / const.inch / 10) * ef * (1.05 if manual else 1.0)
+    low1 = lambda m: 11.48 + 0.2 * m - 39.2 / (m + 3.74)
+    low50 = lambda m: 28.23 + 0.43 * m - 92.67 / (m + 3.67)
+    one = low1(mi) if mi <= 115 else max(low1(115.0), 4.1 * mi**0.446)
+    fifty = low50(mi) if mi <= 115 else max(low50(115.0), 9.0 * mi**0.446)
+    return mi, one * (0.15 / dh) ** 0.25 * const.psi, fifty * const.psi
+
+
+for n, (axle, clearance, power, mass, manual, grousers) in enumerate([
+        ((60e3, 2, 0.65, 1.9, 0.22), 0.45, 120e3, 12000.0, False, False),
+        ((30e3, 2, 0.5, 1.3, 0.15), 0.35, 60e3, 8000.0, True, True),
+        ((128.1e3, 2, 1.0, 1.95, 0.2), 0.40, 400e3, 52000.0, False, False),
+        ((8e3, 2, 0.4, 1.1, 0.12), 0.3, 40e3, 3000.0, False, False)]):
+    mi, one, fifty = vci([axle], clearance, power / const.hp / (mass * const.g / const.lbf / 2000), manual, grousers)
+    row(f"tms-vci-wheels-{n}", "vci-wheels", [("W_axle", axle[0], "N"), ("wheels", axle[1], "1"), ("b", axle[2], "m"), ("d", axle[3], "m"), ("dh", axle[4], "1"), ("clearance", clearance, "m"), ("power", power / 1000, "kW"), ("mass", mass, "kg"),
+        ("manual", str(manual).lower(), "1"), ("grousers", str(grousers).lower(), "1")], [("MI", mi, "1"), ("VCI1", one, "Pa"), ("VCI50", fifty, "Pa")])
+mi, one, fifty = vci([(196.2e3, 2, 0.9, 2.05, 0.2), (98.1e3, 2, 0.6, 1.6, 0.2)], 0.4, 12)
+row("tms-vci-vehicle-0", "vci-vehicle", [("nf", 2, "1"), ("Wf", 98.1e3, "N"), ("bf", 0.9, "m"), ("df", 2.05, "m"), ("nr", 2, "1"), ("Wr", 49.05e3, "N"), ("br", 0.6, "m"), ("dr", 1.6, "m"), ("dh", 0.2, "1"), ("clearance", 0.4, "m")],
+    [("MI", mi, "1"), ("VCI1", one, "Pa"), ("VCI50", fifty, "Pa")])
+
+for n, (w, length, width, bogies, shoe, grouser, clearance) in enumerate([(160e3, 2.6, 0.6, 10, 0.09, 0.05, 0.4), (240e3, 3.0, 0.76, 12, 0.13, 0.03, 0.45), (350e3, 3.5, 0.9, 14, 0.15, 0.05, 0.45), (470e3, 4.0, 0.9, 16, 0.16, 0.06, 0.5)]):
+    lb = w / const.lbf
+    wf = 1.0 if lb < 5e4 else 1.2 if lb < 7e4 else 1.4 if lb < 1e5 else 1.8
+    mi = (lb / (2 * length * width / const.inch**2) * wf / (width / const.inch / 100 * (1.1 if grouser / const.inch > 1.5 else 1.0)) + lb / 10 / (bogies * shoe / const.inch**2) - clearance / const.inch / 10) * 1.05
+    row(f"tms-vci-tracks-{n}", "vci-tracks", [("W", w, "N"), ("l", length, "m"), ("b", width, "m"), ("bogies", bogies, "1"), ("shoe", shoe, "m2"), ("grouser", grouser, "m"), ("clearance", clearance, "m")],
+        [("MI", mi, "1"), ("VCI1", const.psi * (7 + 0.2 * mi - 39.2 / (mi + 5.6)), "Pa"), ("VCI50", const.psi * (19.27 + 0.43 * mi - 125.79 / (mi + 7.08)), "Pa")])
+
+# --- resistance and drawbar from the excess of rating cone index: the drawbar coefficient as the smaller root of D^2 - 2 X D + C RCI_x = 0
+for n, (tracks, cpf, excess) in enumerate([(False, 10.0, 12.0), (False, 3.0, 30.0), (True, 7.0, 5.0), (True, 2.0, 50.0), (False, 4.0, 0.0)]):
+    a, b, c = {(False, True): (0.3885, 0.0265, 0.0358), (False, False): (0.379, 0.0219, 0.0257), (True, True): (0.4554, 0.0392, 0.0526), (True, False): (0.544, 0.0463, 0.0702)}[(tracks, cpf >= 4)]
+    drawbar = float(min(np.roots([1, -2 * (a + b * excess), c * excess]).real))
+    high = 0.045 + 2.3075 / (excess + 6.5)
+    row(f"tms-excess-{n}", "excess", [("tracks", str(tracks).lower(), "1"), ("CPF", cpf, "psi"), ("RCIx", excess, "psi")],
+        [("low", high if tracks else 0.035 + 0.861 / (excess + 3.249), "1"), ("high", high, "1"), ("drawbar", drawbar, "1")], "rel 1e-9" if excess > 0 else "abs 1e-12")
+
+# --- VTI, sand -------------------------------------------------------------------------------------------------------
+for n, (ci, b, d, dh, w, s) in enumerate([(600e3, 0.6, 1.6, 0.2, 40e3, 0.15), (900e3, 0.71, 2.05, 0.22, 50e3, 0.3)]):
+    g = ci / (3.47 * const.inch)
+    ns = g * (b * d) ** 1.5 * dh / w
+    y = 4.71 + 1.72 / s
+    row(f"tms-vti-sand-{n}", "vti-sand", wheel(ci, b, d, dh, w, s), [("Ns", ns, "1"), ("GT", w * (0.66 - 0.66 * y / (ns + 10 + y)), "N")])
 
 with open("shared/check-values/terramechanics-scipy.csv", "w", newline="") as file:
     writer = csv.writer(file, lineterminator="\n")

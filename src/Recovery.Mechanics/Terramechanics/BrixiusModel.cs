@@ -14,7 +14,7 @@ namespace Recovery.Mechanics.Terramechanics;
 /// <para>Bias constants give about a tenth less net traction and more resistance than radial ones: bias is the cautious set for what a machine sustains, radial for what it can impose on a rig.</para>
 /// <para>Source: Brixius 1987, ASAE Paper 87-1622, equations reported in ASABE D497 clause 3 (secondary); radial values reported (secondary).</para>
 /// </remarks>
-public sealed class BrixiusModel : IWheelModel
+public sealed class BrixiusModel : IFlatWheelModel
 {
     private readonly BrixiusConstants _constants;
 
@@ -51,10 +51,15 @@ public sealed class BrixiusModel : IWheelModel
         Guard.NotNull(wheel, nameof(wheel));
         var s = Guard.Fraction(slip, 0, 1, nameof(slip));
         double b = wheel.SectionWidth.Meters, d = wheel.OverallDiameter.Meters, dh = wheel.DeflectionRatio.DecimalFractions, w = wheel.Load.Newtons;
-        var numeric = BrixiusKernel.Numeric(wheel.ConeIndex.Pascals, b, d, dh, w);
-        var resistance = BrixiusKernel.MotionResistanceRatio(numeric, s, _constants);
-        var gross = BrixiusKernel.GrossTractionRatio(numeric, s, _constants);
-        return new WheelResult(this, WheelOutcome.Rolls, w, s, numeric, resistance, gross, gross - resistance, Validity.Flag(b / d, dh, w / (b * d) / 1000, numeric, w / 1000));
+        var flat = this.At(wheel, s);
+        return new WheelResult(this, flat, w, s, Validity.Flag(b / d, dh, w / (b * d) / 1000, flat.Numeric, w / 1000));
+    }
+
+    WheelFlat IFlatWheelModel.At(double coneIndexPascals, double widthMetres, double diameterMetres, double deflectionRatio, double loadNewtons, double slip)
+    {
+        var numeric = BrixiusKernel.Numeric(coneIndexPascals, widthMetres, diameterMetres, deflectionRatio, loadNewtons);
+        double resistance = BrixiusKernel.MotionResistanceRatio(numeric, slip, _constants), gross = BrixiusKernel.GrossTractionRatio(numeric, slip, _constants);
+        return WheelFlat.Rolls(numeric, resistance, gross, gross - resistance);
     }
 
     /// <inheritdoc/>
@@ -80,7 +85,7 @@ public sealed class BrixiusModel : IWheelModel
     /// <param name="loadKilonewtons">Dynamic wheel load, above 0, kN, one per wheel.</param>
     /// <param name="sectionWidthMetres">Section width b of all wheels, 0.05 to 2 m.</param>
     /// <param name="overallDiameterMetres">Overall diameter d of all wheels, 0.2 to 4 m.</param>
-    /// <param name="deflectionRatio">Deflection ratio of all wheels, 0 to 0.6.</param>
+    /// <param name="deflectionRatio">Deflection ratio of all wheels, 0.0005 to 0.6.</param>
     /// <param name="slip">Slip of all wheels, 0 to 1.</param>
     /// <param name="netTractionKilonewtons">Receives the net traction, kN, one per wheel.</param>
     /// <exception cref="ArgumentException">The spans differ in length.</exception>
@@ -91,9 +96,7 @@ public sealed class BrixiusModel : IWheelModel
         Guard.SameLength(coneIndexKilopascals.Length, netTractionKilonewtons.Length, nameof(netTractionKilonewtons));
         Guard.All(coneIndexKilopascals, 1e-3, 20000, "kPa", nameof(coneIndexKilopascals));
         Guard.All(loadKilonewtons, 1e-3, 500, "kN", nameof(loadKilonewtons));
-        Guard.Range(sectionWidthMetres, 0.05, 2, "m", nameof(sectionWidthMetres));
-        Guard.Range(overallDiameterMetres, 0.2, 4, "m", nameof(overallDiameterMetres));
-        Guard.Range(deflectionRatio, 0, 0.6, string.Empty, nameof(deflectionRatio));
+        WheelBatch.GuardWheel(sectionWidthMetres, overallDiameterMetres, deflectionRatio);
         Guard.Range(slip, 0, 1, string.Empty, nameof(slip));
         for (var i = 0; i < coneIndexKilopascals.Length; i++)
         {

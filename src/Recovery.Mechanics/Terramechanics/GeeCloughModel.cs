@@ -11,7 +11,7 @@ namespace Recovery.Mechanics.Terramechanics;
 /// <para>On soft ground this is the most optimistic of the wheel-numeric models, where clay tests already say immobile: not the cautious side.</para>
 /// <para>Source: numeric, ceiling and efficiency secondary; rate product and rolling resistance from memory, though they return the published table of a 9.5x24 tyre.</para>
 /// </remarks>
-public sealed class GeeCloughModel : IWheelModel
+public sealed class GeeCloughModel : IFlatWheelModel
 {
     private GeeCloughModel()
     {
@@ -37,10 +37,15 @@ public sealed class GeeCloughModel : IWheelModel
         Guard.NotNull(wheel, nameof(wheel));
         var s = Guard.Fraction(slip, 0, 1, nameof(slip));
         var w = wheel.Load.Newtons;
-        var numeric = WesClayModel.NumericOf(wheel);
-        var resistance = ClayNumericKernel.RollingResistance(numeric);
-        var net = ClayNumericKernel.CoefficientOfTraction(numeric, s);
-        return new WheelResult(this, WheelOutcome.Rolls, w, s, numeric, resistance, net + resistance, net, Validity.Flag(numeric, w / 1000));
+        var flat = this.At(wheel, s);
+        return new WheelResult(this, flat, w, s, Validity.Flag(flat.Numeric, w / 1000));
+    }
+
+    WheelFlat IFlatWheelModel.At(double coneIndexPascals, double widthMetres, double diameterMetres, double deflectionRatio, double loadNewtons, double slip)
+    {
+        var numeric = ClayNumericKernel.Numeric(coneIndexPascals, widthMetres, diameterMetres, deflectionRatio, loadNewtons);
+        double resistance = ClayNumericKernel.RollingResistance(numeric), net = ClayNumericKernel.CoefficientOfTraction(numeric, slip);
+        return WheelFlat.Rolls(numeric, resistance, net + resistance, net);
     }
 
     /// <inheritdoc/>

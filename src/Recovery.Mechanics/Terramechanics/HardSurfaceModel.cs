@@ -11,7 +11,7 @@ namespace Recovery.Mechanics.Terramechanics;
 /// <para>Remembered pulls on concrete correspond to C_n 10 to 18; outside that the value comes back flagged. Use it for what a machine can impose where a road or a yard is in reach; the soil equations must not be used there.</para>
 /// <para>Source: an off-road tyre force model of 1991 that names no origin (secondary).</para>
 /// </remarks>
-public sealed class HardSurfaceModel : IWheelModel
+public sealed class HardSurfaceModel : IFlatWheelModel
 {
     private readonly double _rolling;
     private readonly double _friction;
@@ -49,9 +49,15 @@ public sealed class HardSurfaceModel : IWheelModel
     {
         Guard.NotNull(wheel, nameof(wheel));
         var s = Guard.Fraction(slip, 0, 1, nameof(slip));
-        var numeric = HardSurfaceKernel.Numeric(wheel.ConeIndex.Pascals, wheel.SectionWidth.Meters, wheel.OverallDiameter.Meters, wheel.Load.Newtons);
-        var net = HardSurfaceKernel.NetTractionRatio(numeric, s, _friction);
-        return new WheelResult(this, WheelOutcome.Rolls, wheel.Load.Newtons, s, numeric, _rolling, net + _rolling, net, Validity.Flag(numeric));
+        var flat = this.At(wheel, s);
+        return new WheelResult(this, flat, wheel.Load.Newtons, s, Validity.Flag(flat.Numeric));
+    }
+
+    WheelFlat IFlatWheelModel.At(double coneIndexPascals, double widthMetres, double diameterMetres, double deflectionRatio, double loadNewtons, double slip)
+    {
+        var numeric = HardSurfaceKernel.Numeric(coneIndexPascals, widthMetres, diameterMetres, loadNewtons);
+        var net = HardSurfaceKernel.NetTractionRatio(numeric, slip, _friction);
+        return WheelFlat.Rolls(numeric, _rolling, net + _rolling, net);
     }
 
     /// <inheritdoc/>

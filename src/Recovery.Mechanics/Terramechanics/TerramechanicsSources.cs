@@ -73,10 +73,47 @@ internal static class TerramechanicsSources
     /// <summary>Multi-pass.</summary>
     public static readonly Source MultiPass = new("brixius-multi-pass", "Brixius 1987, cone index after one pass over cone index before, 1 + 1.8 e^(-0.11 B_n), compactible soil", Standing.FromMemory);
 
+    /// <summary>VTI on sand.</summary>
+    public static readonly Source VtiSand = new(
+        "vti-sand", "Vehicle-terrain-interface equation for gross traction of wheels on sand: Mason et al. 2016 and 2018, J. Terramechanics, as reported in the documentation of an academic vehicle model", Standing.Secondary);
+
+    /// <summary>VTI on sand: gradient from cone index.</summary>
+    public static readonly Source VtiSandGradient = new("vti-sand-gradient", "Cone index gradient of sand as CI/3.47 with the length read as inches; the unit is not stated in what reports it", Standing.FromMemory);
+
+    /// <summary>Mobility index.</summary>
+    public static readonly Source MobilityIndex = new(
+        "mobility-index", "Mobility index of wheels and tracks: Kennedy and Rush 1968; FM 5-430-00-1 Vol. 1 ch. 7, 1994; Priddy 1999, ERDC TR GL-99-8 p. 42", Standing.Secondary);
+
+    /// <summary>VCI1 of wheels.</summary>
+    public static readonly Source OnePassWheels = new(
+        "vci1-wheels", "Priddy and Willoughby 2006, J. Terramechanics: vehicle cone index of wheels for one pass, deflection correction, all axles powered", Standing.Primary);
+
+    /// <summary>VCI50 of wheels to MI 115.</summary>
+    public static readonly Source FiftyPassesWheels = new(
+        "vci50-wheels", "Vehicle cone index of wheels for fifty passes to mobility index 115: Priddy 1999 p. 43 and Ciobotaru 2009, Leonardo El. J. Pract. Technol. 15:19-30", Standing.Secondary);
+
+    /// <summary>VCI50 of wheels above MI 115.</summary>
+    public static readonly Source FiftyPassesHeavy = new(
+        "vci50-wheels-heavy", "Vehicle cone index of wheels for fifty passes above mobility index 115, 9.0 MI^0.446, attributed to Priddy 1999 p. 43 and Ciobotaru 2009 in two unreviewed texts", Standing.Secondary);
+
+    /// <summary>VCI1 of tracks.</summary>
+    public static readonly Source OnePassTracks = new("vci1-tracks", "Vehicle cone index of tracks for one pass, FM 5-430-00-1 Vol. 1 ch. 7, reported by two texts", Standing.Secondary);
+
+    /// <summary>VCI50 of tracks.</summary>
+    public static readonly Source FiftyPassesTracks = new("vci50-tracks", "Vehicle cone index of tracks for fifty passes, 19.27 + 0.43 MI - 125.79/(MI + 7.08)", Standing.FromMemory);
+
+    /// <summary>NRMM, towed.</summary>
+    public static readonly Source ExcessTowed = new(
+        "nrmm-towed", "NRMM, towed resistance on fine-grained soil, Rula and Nuttall 1971, WES TR M-71-4, and Haley, Jurkat and Brady 1979, TARADCOM TR 12503: two readings that conflict, band only", Standing.FromMemory);
+
+    /// <summary>NRMM, drawbar.</summary>
+    public static readonly Source ExcessDrawbar = new("nrmm-drawbar", "NRMM, drawbar coefficient on fine-grained soil on the level at about 20 % slip, Rula and Nuttall 1971 and Haley, Jurkat and Brady 1979", Standing.FromMemory);
+
     /// <summary>All sources of the room.</summary>
     public static IEnumerable<Source> All { get; } =
     [
         Brixius, BrixiusRadial, D497Range, D497RangeFromMemory, TestedLoads, WismerLuth, WismerLuthRange, GeeClough, GeeCloughConstants, LeastNumeric, WesClay, VtiFine,
         Maclaurin, MaclaurinResistance, RollingSinkage, HardSurface, HardSurfaceNumeric, MultiPass,
+        VtiSand, VtiSandGradient, MobilityIndex, OnePassWheels, FiftyPassesWheels, FiftyPassesHeavy, OnePassTracks, FiftyPassesTracks, ExcessTowed, ExcessDrawbar,
     ];
 }

@@ -10,7 +10,7 @@ namespace Recovery.Mechanics.Terramechanics;
 /// <para>The resistance has no ceiling. Below N_v 5.47 the wheel does not drive at the planning slip of 0.30: flagged. On firm soil it gives less resistance than the farm-tyre models, on soft soil more.</para>
 /// <para>Source: Detwiller 2018, J. Terramechanics, as reported (secondary); the base of the logarithm is not stated there, base 10 is taken because base e would give gross traction above the load.</para>
 /// </remarks>
-public sealed class VtiFineSoilModel : IWheelModel
+public sealed class VtiFineSoilModel : IFlatWheelModel
 {
     private VtiFineSoilModel()
     {
@@ -35,13 +35,18 @@ public sealed class VtiFineSoilModel : IWheelModel
     {
         Guard.NotNull(wheel, nameof(wheel));
         var s = Guard.Fraction(slip, 0, 1, nameof(slip));
-        double b = wheel.SectionWidth.Meters, d = wheel.OverallDiameter.Meters, w = wheel.Load.Newtons;
-        var numeric = VtiKernel.Numeric(wheel.ConeIndex.Pascals, b, d, wheel.DeflectionRatio.DecimalFractions, w);
+        var w = wheel.Load.Newtons;
+        var flat = this.At(wheel, s);
+        return new WheelResult(this, flat, w, s, Validity.Flag(flat.Numeric, w / 1000));
+    }
+
+    WheelFlat IFlatWheelModel.At(double coneIndexPascals, double widthMetres, double diameterMetres, double deflectionRatio, double loadNewtons, double slip)
+    {
+        var numeric = VtiKernel.Numeric(coneIndexPascals, widthMetres, diameterMetres, deflectionRatio, loadNewtons);
         var resistance = VtiKernel.MotionResistanceRatio(numeric);
-        var flags = Validity.Flag(numeric, w / 1000);
-        if (!(s > VtiKernel.ZeroSlip(numeric))) return new WheelResult(this, WheelOutcome.NoDrive, w, s, numeric, resistance, null, null, flags);
-        var gross = VtiKernel.GrossTractionRatio(numeric, s);
-        return new WheelResult(this, WheelOutcome.Rolls, w, s, numeric, resistance, gross, VtiKernel.NetTractionRatio(gross, resistance, b / d), flags);
+        if (!(slip > VtiKernel.ZeroSlip(numeric))) return WheelFlat.NoDrive(numeric, resistance);
+        var gross = VtiKernel.GrossTractionRatio(numeric, slip);
+        return WheelFlat.Rolls(numeric, resistance, gross, VtiKernel.NetTractionRatio(gross, resistance, widthMetres / diameterMetres));
     }
 
     /// <summary>Gives the slip up to which gross traction is not positive.</summary>

@@ -35,13 +35,9 @@ internal static class VtiKernel
     public static double SandNumeric(double gradientPascalsPerMetre, double widthMetres, double diameterMetres, double deflectionRatio, double loadNewtons) =>
         gradientPascalsPerMetre * Math.Pow(widthMetres * diameterMetres, 1.5) * deflectionRatio / loadNewtons;
 
-    /// <summary>Slip term of the sand relation, Y = 4.71 + 1.72/s.</summary>
+    /// <summary>Slip term of the sand relation, Y = 4.71 + 1.72/s, s above 0.</summary>
     public static double SandSlipTerm(double slip) => 4.71 + (1.72 / slip);
 
-    /// <summary>Gross traction ratio on sand, X - X Y/(N_s + 10 + Y).</summary>
-    public static double SandGrossTractionRatio(double numeric, double slip)
-    {
-        var y = SandSlipTerm(slip);
-        return SandLimit - (SandLimit * y / (numeric + 10 + y));
-    }
+    /// <summary>Gross traction ratio on sand, X - X Y/(N_s + 10 + Y) = X (N_s + 10) s/((N_s + 14.71) s + 1.72), which also holds at slip 0.</summary>
+    public static double SandGrossTractionRatio(double numeric, double slip) => SandLimit * (numeric + 10) * slip / (((numeric + 14.71) * slip) + 1.72);
 }

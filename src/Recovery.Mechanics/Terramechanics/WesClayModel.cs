@@ -10,7 +10,7 @@ namespace Recovery.Mechanics.Terramechanics;
 /// <para>Near the pole the value grows without bound; below N_c of about 3 it comes back flagged. The cautious side among the models.</para>
 /// <para>Source: Turnage 1972, WES TR 3-666 Report 8 (from memory).</para>
 /// </remarks>
-public sealed class WesClayModel : IWheelModel
+public sealed class WesClayModel : IFlatWheelModel
 {
     private WesClayModel()
     {
@@ -36,11 +36,14 @@ public sealed class WesClayModel : IWheelModel
         Guard.NotNull(wheel, nameof(wheel));
         var s = Guard.Fraction(slip, 0, 1, nameof(slip));
         var w = wheel.Load.Newtons;
-        var numeric = NumericOf(wheel);
-        var flags = Validity.Flag(numeric, w / 1000);
-        return numeric > ClayNumericKernel.Pole
-            ? new WheelResult(this, WheelOutcome.Rolls, w, s, numeric, ClayNumericKernel.TowedRatio(numeric), null, null, flags)
-            : new WheelResult(this, WheelOutcome.Immobile, w, s, numeric, null, null, null, flags);
+        var flat = this.At(wheel, s);
+        return new WheelResult(this, flat, w, s, Validity.Flag(flat.Numeric, w / 1000));
+    }
+
+    WheelFlat IFlatWheelModel.At(double coneIndexPascals, double widthMetres, double diameterMetres, double deflectionRatio, double loadNewtons, double slip)
+    {
+        var numeric = ClayNumericKernel.Numeric(coneIndexPascals, widthMetres, diameterMetres, deflectionRatio, loadNewtons);
+        return numeric > ClayNumericKernel.Pole ? WheelFlat.Towed(numeric, ClayNumericKernel.TowedRatio(numeric)) : WheelFlat.Immobile(numeric);
     }
 
     /// <inheritdoc/>

@@ -8,10 +8,13 @@ namespace Recovery.Mechanics.Terramechanics;
 /// <remarks>Immutable, equality by value, canonical units (m, N, Pa). The cone index is the index that is <b>fed to the model</b>: on fine-grained soil the rating cone index.</remarks>
 public sealed record WheelOnSoil
 {
+    /// <summary>Least deflection ratio that is taken.</summary>
+    internal const double LeastDeflectionRatio = 0.0005;
+
     /// <summary>Describes a wheel on a soil.</summary>
     /// <param name="sectionWidth">Unloaded section width b, 0.05 to 2 m.</param>
     /// <param name="overallDiameter">Unloaded overall diameter d, 0.2 to 4 m.</param>
-    /// <param name="deflectionRatio">Static deflection over section height, delta/h, 0 to 0.6.</param>
+    /// <param name="deflectionRatio">Static deflection over section height, delta/h, 0.0005 to 0.6: a tyre that does not yield at all is no tyre, and several models have no number for it.</param>
     /// <param name="load">Dynamic load normal to the soil, above 0 to 500 kN.</param>
     /// <param name="coneIndex">Cone index fed to the model, above 0 to 20,000 kPa.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range or not a number.</exception>
@@ -31,7 +34,7 @@ public sealed record WheelOnSoil
     public Length OverallDiameter { get; init => field = Length.FromMeters(Guard.Metres(value, 0.2, 4, "overallDiameter")); }
 
     /// <summary>Gets the deflection ratio delta/h.</summary>
-    public Ratio DeflectionRatio { get; init => field = Ratio.FromDecimalFractions(Guard.Fraction(value, 0, 0.6, "deflectionRatio")); }
+    public Ratio DeflectionRatio { get; init => field = Ratio.FromDecimalFractions(Guard.Fraction(value, LeastDeflectionRatio, 0.6, "deflectionRatio")); }
 
     /// <summary>Gets the dynamic load on the wheel.</summary>
     public Force Load { get; init => field = Force.FromNewtons(Guard.Newtons(value, 1e-3, 500, "load")); }

@@ -8,7 +8,12 @@ namespace Recovery.Mechanics.Terramechanics;
 /// <remarks>Forces are null where the formula has no meaning (<see cref="WheelOutcome.Immobile"/>), never a stand-in number.</remarks>
 public sealed record WheelResult
 {
-    internal WheelResult(IModel model, WheelOutcome outcome, double loadNewtons, double slip, double numeric, double? motionResistanceRatio, double? grossTractionRatio, double? netTractionRatio, IReadOnlyList<ValidityFlag> flags)
+    internal WheelResult(IModel model, in WheelFlat flat, double loadNewtons, double slip, IReadOnlyList<ValidityFlag> flags)
+        : this(model, flat.Outcome, loadNewtons, slip, flat.Numeric, flat.Outcome == WheelOutcome.Immobile ? null : flat.Resistance, flat.HasTraction ? flat.Gross : null, flat.HasTraction ? flat.Net : null, flags)
+    {
+    }
+
+    private WheelResult(IModel model, WheelOutcome outcome, double loadNewtons, double slip, double numeric, double? motionResistanceRatio, double? grossTractionRatio, double? netTractionRatio, IReadOnlyList<ValidityFlag> flags)
     {
         Model = model;
         Outcome = outcome;

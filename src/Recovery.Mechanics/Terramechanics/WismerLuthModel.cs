@@ -11,7 +11,7 @@ namespace Recovery.Mechanics.Terramechanics;
 /// <para>Gross traction saturates slowly: at slips beyond 0.30 the form is optimistic and flags. It describes a wheel in a shallow rut.</para>
 /// <para>Source: Wismer and Luth 1973 and 1974 (secondary); range from memory.</para>
 /// </remarks>
-public sealed class WismerLuthModel : IWheelModel
+public sealed class WismerLuthModel : IFlatWheelModel
 {
     private WismerLuthModel()
     {
@@ -40,10 +40,15 @@ public sealed class WismerLuthModel : IWheelModel
         Guard.NotNull(wheel, nameof(wheel));
         var s = Guard.Fraction(slip, 0, 1, nameof(slip));
         double b = wheel.SectionWidth.Meters, d = wheel.OverallDiameter.Meters, w = wheel.Load.Newtons;
-        var numeric = WismerLuthKernel.Numeric(wheel.ConeIndex.Pascals, b, d, w);
-        var resistance = WismerLuthKernel.MotionResistanceRatio(numeric);
-        var gross = WismerLuthKernel.GrossTractionRatio(numeric, s);
-        return new WheelResult(this, WheelOutcome.Rolls, w, s, numeric, resistance, gross, gross - resistance, Validity.Flag(b / d, wheel.DeflectionRatio.DecimalFractions, numeric, w / 1000, s));
+        var flat = this.At(wheel, s);
+        return new WheelResult(this, flat, w, s, Validity.Flag(b / d, wheel.DeflectionRatio.DecimalFractions, flat.Numeric, w / 1000, s));
+    }
+
+    WheelFlat IFlatWheelModel.At(double coneIndexPascals, double widthMetres, double diameterMetres, double deflectionRatio, double loadNewtons, double slip)
+    {
+        var numeric = WismerLuthKernel.Numeric(coneIndexPascals, widthMetres, diameterMetres, loadNewtons);
+        double resistance = WismerLuthKernel.MotionResistanceRatio(numeric), gross = WismerLuthKernel.GrossTractionRatio(numeric, slip);
+        return WheelFlat.Rolls(numeric, resistance, gross, gross - resistance);
     }
 
     /// <inheritdoc/>

@@ -55,6 +55,7 @@ internal static class Units
         ["lb/bu"] = 0.45359237 / 0.03523907,
         ["g/m"] = 1e-3,
         ["kN/m"] = 1e3,
+        ["kPa/m"] = 1e3,
         ["N/m"] = 1,
         ["kN/m2"] = 1e3,
         ["kN/m3"] = 1e3,

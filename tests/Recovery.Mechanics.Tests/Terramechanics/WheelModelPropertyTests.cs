@@ -3,6 +3,7 @@ using System.Globalization;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
+using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Terramechanics;
 using UnitsNet;
 using Xunit;
@@ -59,12 +60,59 @@ public class WheelModelPropertyTests
         }
     }
 
+    [Property]
+    public Property The_batch_is_the_typed_model() => Each((model, wheel) =>
+    {
+        double[] resistance = new double[1], net = new double[1];
+        var outcome = new WheelOutcome[1];
+        var drives = new bool[1];
+        WheelBatch.Evaluate(model, [wheel.ConeIndex.Kilopascals], [wheel.Load.Kilonewtons], wheel.SectionWidth.Meters, wheel.OverallDiameter.Meters, wheel.DeflectionRatio.DecimalFractions, 0.2, resistance, net, outcome, drives);
+        var typed = model.Evaluate(wheel, Wheels.Slip(0.2));
+        return outcome[0] == typed.Outcome && drives[0] == typed.NetTraction is not null
+            && Math.Abs(resistance[0] - (typed.MotionResistance?.Kilonewtons ?? 0)) <= 1e-12 * wheel.Load.Kilonewtons
+            && Math.Abs(net[0] - (typed.NetTraction?.Kilonewtons ?? 0)) <= 1e-12 * wheel.Load.Kilonewtons * (1 + Math.Abs(typed.NetTractionRatio ?? 0));
+    });
+
+    [Fact]
+    public void The_batch_takes_a_model_of_the_host_and_refuses_bad_spans()
+    {
+        double[] resistance = new double[2], net = new double[2], own = new double[2];
+        var outcome = new WheelOutcome[2];
+        var drives = new bool[2];
+        WheelBatch.Evaluate(new Foreign(), [200, 400], [98.1, 30], 0.9, 2.05, 0.2, 0.3, resistance, net, outcome, drives);
+        WheelBatch.Evaluate(VtiFineSoilModel.Instance, [200, 400], [98.1, 30], 0.9, 2.05, 0.2, 0.3, own, net, outcome, drives);
+        Assert.Equal(own, resistance);
+        Assert.Equal([WheelOutcome.NoDrive, WheelOutcome.Rolls], outcome);
+        var refusal = Assert.Throws<ArgumentOutOfRangeException>(() => WheelBatch.Evaluate(WesClayModel.Instance, [200, double.NaN], [98.1, 30], 0.9, 2.05, 0.2, 0.3, resistance, net, outcome, drives));
+        Assert.Contains("coneIndexKilopascals[1]", refusal.Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>(() => WheelBatch.Evaluate(WesClayModel.Instance, [200], [98.1], 0.9, 2.05, 0.2, 0.3, resistance, net, outcome, drives));
+        Assert.Throws<ArgumentOutOfRangeException>(() => WheelBatch.Evaluate(WesClayModel.Instance, [], [], 0.9, 2.05, 0, 0.3, [], [], [], []));
+    }
+
+    [Theory]
+    [InlineData(0.0004999)]
+    [InlineData(0.6001)]
+    public void A_wheel_that_does_not_yield_is_refused(double deflectionRatio) => Assert.Equal("deflectionRatio", Assert.Throws<ArgumentOutOfRangeException>(() => Wheels.Of(400, 30, dh: deflectionRatio)).ParamName);
+
     [Fact]
     public void On_firm_ground_the_farm_models_agree_within_a_third()
     {
         var wheel = Wheels.Of(900, 49.05, 0.60, 1.60, 0.20);
         foreach (var model in new IWheelModel[] { BrixiusModel.Radial, WismerLuthModel.Instance, GeeCloughModel.Instance })
             Assert.InRange(model.Evaluate(wheel, Wheels.Slip(0)).MotionResistanceRatio!.Value / BrixiusModel.Bias.Evaluate(wheel, Wheels.Slip(0)).MotionResistanceRatio!.Value, 2.0 / 3, 4.0 / 3);
+    }
+
+    private sealed class Foreign : IWheelModel
+    {
+        public string Name => "host";
+
+        public Source Source => VtiFineSoilModel.Instance.Source;
+
+        public Validity Validity => VtiFineSoilModel.Instance.Validity;
+
+        public WheelResult Evaluate(WheelOnSoil wheel, Ratio slip) => VtiFineSoilModel.Instance.Evaluate(wheel, slip);
+
+        public Working Explain(WheelOnSoil wheel, Ratio slip) => VtiFineSoilModel.Instance.Explain(wheel, slip);
     }
 
     private static double Value(double? value, double otherwise) => value ?? otherwise;

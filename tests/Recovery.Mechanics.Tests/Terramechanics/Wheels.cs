@@ -14,6 +14,13 @@ internal static class Wheels
 
     public static WheelOnSoil Of(CheckRow row) => Of(row.Si("CI") / 1000, row.Si("W") / 1000, row.Si("b"), row.Si("d"), row.Si("dh", 0.2));
 
+    /// <summary>The two axles of a comparison row, all wheels driven or the front axle alone.</summary>
+    public static WheelSet[] TwoAxles(CheckRow row, double coneIndexKilopascals, bool rearDriven = true, double loadFactor = 1) =>
+    [
+        new(Of(coneIndexKilopascals, loadFactor * row.Si("Wf") / 1000, row.Si("bf"), row.Si("df"), row.Si("dh")), (int)row.Si("nf")),
+        new(Of(coneIndexKilopascals, loadFactor * row.Si("Wr") / 1000, row.Si("br"), row.Si("dr"), row.Si("dh")), (int)row.Si("nr"), rearDriven),
+    ];
+
     public static Ratio Slip(double fraction) => Ratio.FromDecimalFractions(fraction);
 
     public static Arbitrary<WheelOnSoil> Any(int leastConeIndexKilopascals = 100) => (
