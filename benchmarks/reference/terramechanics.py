@@ -137,6 +137,47 @@ for n, (ci, b, d, dh, w, s) in enumerate([(600e3, 0.6, 1.6, 0.2, 40e3, 0.15), (9
     y = 4.71 + 1.72 / s
     row(f"tms-vti-sand-{n}", "vti-sand", wheel(ci, b, d, dh, w, s), [("Ns", ns, "1"), ("GT", w * (0.66 - 0.66 * y / (ns + 10 + y)), "N")])
 
+# --- Bekker and Wong: equilibrium by root, work in the rut by quadrature ---------------------------------------------
+TERRAINS = {"Rubicon": (6.9e3, 752e3, 0.66, 3.7e3, 29.8), "Grenville": (0.06e3, 5880e3, 1.01, 3.1e3, 29.8), "Clayey": (13.19e3, 692.15e3, 0.5, 4.14e3, 13.0), "Made": (2e3, 300e3, 0.8, 6e3, 0.0)}
+
+
+def soil(name):
+    kc, kphi, n, c, phi = TERRAINS[name]
+    return [("kc", kc / 1000, "1"), ("kphi", kphi / 1000, "1"), ("n", n, "1"), ("c", c, "Pa"), ("phi", phi, "deg")]
+
+
+for n, (name, w, b, d, p) in enumerate([("Rubicon", 60e3, 0.7, 1.8, 150e3), ("Grenville", 40e3, 0.5, 1.5, 250e3), ("Clayey", 90e3, 0.8, 2.0, 120e3), ("Made", 30e3, 0.6, 1.6, 110e3)]):
+    kc, kphi, e, c, phi = TERRAINS[name]
+    k = kc / b + kphi
+    rigid = brentq(lambda z: b * (3 - e) * k * math.sqrt(d) * z ** (e + 0.5) / 3 - w, 1e-9, 5, xtol=1e-16, rtol=8.9e-16)
+    critical = k * rigid**e
+    z = rigid if p > critical else brentq(lambda x: k * x**e - p, 1e-12, 5, xtol=1e-16, rtol=8.9e-16)
+    rc = quad(lambda x: b * k * x**e, 0, z, epsabs=0, epsrel=1e-13)[0]
+    f, gamma = math.radians(phi), 16e3
+    nq = math.exp((1.5 * math.pi - f) * math.tan(f)) / (2 * math.cos(math.pi / 4 + f / 2) ** 2)
+    nc = (nq - 1) / math.tan(f) if f else 1.5 * math.pi + 1
+    twist = 2 * (math.exp(math.pi * math.tan(f)) * math.tan(math.pi / 4 + f / 2) ** 2 + 1) / (1 + 0.4 * math.sin(4 * f))
+    a, l0 = math.acos(1 - 2 * z / d), z * math.tan(math.pi / 4 - f / 2) ** 2
+    rb = b * (math.cos(f) * math.sin(a) + math.sin(f) * math.cos(a)) / (2 * math.sin(a) * math.cos(f)) * (2 * z * c * (nc - math.tan(f)) * math.cos(f) ** 2 + gamma * z**2 * (2 * twist + 1) * math.cos(f) ** 2) \
+        + gamma * l0**3 * (math.pi / 2 - f) / 3 + c * l0**2 * (1 + math.tan(math.pi / 4 + f / 2))
+    row(f"tms-bekker-{n}", "bekker-wheel", soil(name) + [("W", w, "N"), ("b", b, "m"), ("d", d, "m"), ("p", p, "Pa"), ("gamma", gamma, "N/m3")],
+        [("z", z, "m"), ("pgcr", critical, "Pa"), ("Rc", rc, "N"), ("Rb", rb if z / d > 0.06 else 0.0, "N")], "rel 1e-8")
+
+# --- Janosi and Hanamoto: stress by its slope, thrust by summing the stress along the track, slip by root ------------
+for n, (name, p, j, shear) in enumerate([("Rubicon", 40e3, 0.03, 0.025), ("Clayey", 80e3, 0.1, 0.05)]):
+    kc, kphi, e, c, phi = TERRAINS[name]
+    top = c + p * math.tan(math.radians(phi))
+    row(f"tms-shear-{n}", "shear", soil(name) + [("p", p, "Pa"), ("j", j, "m"), ("K", shear, "m")], [("tau", integral(lambda x: top / shear * math.exp(-x / shear), j), "Pa")])
+for n, (name, w, b, l, shear, s) in enumerate([("Rubicon", 70e3, 0.6, 2.8, 0.03, 0.2), ("Grenville", 90e3, 0.76, 3.2, 0.02, 0.08), ("Clayey", 60e3, 0.9, 3.5, 0.05, 0.001), ("Made", 80e3, 0.7, 3.0, 0.04, 1.0)]):
+    kc, kphi, e, c, phi = TERRAINS[name]
+    k, p = kc / min(b, l) + kphi, w / (b * l)
+    z = brentq(lambda x: k * x**e - p, 1e-12, 5, xtol=1e-16, rtol=8.9e-16)
+    rc = quad(lambda x: b * k * x**e, 0, z, epsabs=0, epsrel=1e-13)[0]
+    thrust = lambda slip: quad(lambda x: b * (c + p * math.tan(math.radians(phi))) * -math.expm1(-slip * x / shear), 0, l, epsabs=0, epsrel=1e-13)[0]
+    wanted = 0.5 * (thrust(1) - rc)
+    row(f"tms-track-{n}", "track", soil(name) + [("W", w, "N"), ("b", b, "m"), ("l", l, "m"), ("K", shear, "m"), ("s", s, "1"), ("wanted", wanted, "N")],
+        [("z", z, "m"), ("MR", rc, "N"), ("GT", thrust(s), "N"), ("NT", thrust(s) - rc, "N"), ("slip", brentq(lambda x: thrust(x) - rc - wanted, 1e-9, 1, xtol=1e-15, rtol=8.9e-16), "1")], "rel 1e-8")
+
 with open("shared/check-values/terramechanics-scipy.csv", "w", newline="") as file:
     writer = csv.writer(file, lineterminator="\n")
     writer.writerow("id,model,given,expected,tolerance,authority,standing".split(","))

@@ -109,11 +109,39 @@ internal static class TerramechanicsSources
     /// <summary>NRMM, drawbar.</summary>
     public static readonly Source ExcessDrawbar = new("nrmm-drawbar", "NRMM, drawbar coefficient on fine-grained soil on the level at about 20 % slip, Rula and Nuttall 1971 and Haley, Jurkat and Brady 1979", Standing.FromMemory);
 
+    /// <summary>Bekker, wheel.</summary>
+    public static readonly Source BekkerWheel = new(
+        "bekker-wheel", "Bekker 1956 and 1969; Wong 2008, Theory of Ground Vehicles, ch. 2: rigid and elastic wheel on pressure-sinkage parameters (forms reported, constants from memory)", Standing.FromMemory);
+
+    /// <summary>Bekker, plate and track.</summary>
+    public static readonly Source BekkerTrack = new("bekker-track", "Bekker 1969; Wong 2008, Theory of Ground Vehicles, ch. 2: sinkage and compaction resistance of a plate or track", Standing.Secondary);
+
+    /// <summary>Range of the wheel relations.</summary>
+    public static readonly Source BekkerRange = new("bekker-range", "Range of the rigid-wheel relations: n to 1.3, sinkage to a sixth of the diameter, diameter above 0.5 m", Standing.FromMemory);
+
+    /// <summary>Range of the plate tests.</summary>
+    public static readonly Source PlateTests = new("bekker-plate-tests", "Pressure-sinkage parameters come from plate tests to about 0.2 to 0.3 m", Standing.FromMemory);
+
+    /// <summary>Bulldozing.</summary>
+    public static readonly Source Bulldozing = new(
+        "bekker-hegedus-bulldozing", "Bekker 1969 and Hegedus: soil pushed ahead of a wheel (form reported; factors, angle of approach and bearing factors from memory)", Standing.FromMemory);
+
+    /// <summary>Slip sinkage.</summary>
+    public static readonly Source SlipSinkage = new("lyasko-slip-sinkage", "Lyasko, sinkage at a slip over sinkage without, (1 + s)/(1 - 0.5 s)", Standing.Secondary);
+
+    /// <summary>Shear by displacement.</summary>
+    public static readonly Source ShearDisplacement = new(
+        "janosi-hanamoto-1961", "Janosi and Hanamoto 1961, 1st Int. Conf. Terrain-Vehicle Systems, Turin; thrust of a track in Wong 2008, Theory of Ground Vehicles, ch. 2", Standing.Secondary);
+
+    /// <summary>Range of the shear deformation modulus.</summary>
+    public static readonly Source ShearModulus = new("shear-modulus-range", "Shear deformation modulus 0.01 to 0.025 m on firm, 0.03 to 0.05 m on soft soil", Standing.FromMemory);
+
     /// <summary>All sources of the room.</summary>
     public static IEnumerable<Source> All { get; } =
     [
         Brixius, BrixiusRadial, D497Range, D497RangeFromMemory, TestedLoads, WismerLuth, WismerLuthRange, GeeClough, GeeCloughConstants, LeastNumeric, WesClay, VtiFine,
         Maclaurin, MaclaurinResistance, RollingSinkage, HardSurface, HardSurfaceNumeric, MultiPass,
         VtiSand, VtiSandGradient, MobilityIndex, OnePassWheels, FiftyPassesWheels, FiftyPassesHeavy, OnePassTracks, FiftyPassesTracks, ExcessTowed, ExcessDrawbar,
+        BekkerWheel, BekkerTrack, BekkerRange, PlateTests, Bulldozing, SlipSinkage, ShearDisplacement, ShearModulus,
     ];
 }

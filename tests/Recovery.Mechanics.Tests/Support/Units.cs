@@ -59,6 +59,7 @@ internal static class Units
         ["N/m"] = 1,
         ["kN/m2"] = 1e3,
         ["kN/m3"] = 1e3,
+        ["N/m3"] = 1,
         ["N/mm2"] = 1e6,
         ["N s/m"] = 1,
         ["m/s"] = 1,
