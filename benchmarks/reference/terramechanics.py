@@ -178,6 +178,39 @@ for n, (name, w, b, l, shear, s) in enumerate([("Rubicon", 70e3, 0.6, 2.8, 0.03,
     row(f"tms-track-{n}", "track", soil(name) + [("W", w, "N"), ("b", b, "m"), ("l", l, "m"), ("K", shear, "m"), ("s", s, "1"), ("wanted", wanted, "N")],
         [("z", z, "m"), ("MR", rc, "N"), ("GT", thrust(s), "N"), ("NT", thrust(s) - rc, "N"), ("slip", brentq(lambda x: thrust(x) - rc - wanted, 1e-9, 1, xtol=1e-15, rtol=8.9e-16), "1")], "rel 1e-8")
 
+# --- self-mobility: greatest net traction over slip by search, critical index by root --------------------------------
+def net_ratio(model, ci, b, d, dh, w, s):
+    """Net traction over load of a driven wheel at slip s, and towed resistance over load."""
+    if model.startswith("brixius"):
+        k, r, c = (7.5, 0.04, 1.0) if model.endswith("bias") else (9.5, 0.0325, 0.9)
+        bn = ci * b * d / w * (1 + 5 * dh) / (1 + 3 * b / d)
+        return 0.88 * (1 - math.exp(-0.1 * bn)) * (1 - math.exp(-k * s)) - c / bn - 0.5 * s / math.sqrt(bn), c / bn + r
+    if model == "wismer-luth":
+        cn = ci * b * d / w
+        return 0.75 * (1 - math.exp(-0.3 * cn * s)) - 1.2 / cn - 0.04, 1.2 / cn + 0.04
+    if model == "gee-clough":
+        m = ci * b * d / w * math.sqrt(dh) / (1 + b / (2 * d))
+        top = 0.796 - 0.92 / m
+        return (top * (1 - math.exp(-(4.838 + 0.061 * m) / top * s)) if top > 0 else top), 0.049 + 0.287 / m
+    nv = ci * b * d / (w * (1 - dh) ** 1.5 * (1 + b / d) ** 0.75)
+    mrr = 12 / nv**2 + 0.007
+    gross = 0.5 * math.log10(s * nv**2.5 / 21) if s > 0 else -1
+    return (gross * (1 + b / d) ** 0.25 - mrr if gross > 0 else -mrr), mrr
+
+
+def balance(model, ci, axles, dh, limit, force):
+    def total(s):
+        return sum(count * w * (net_ratio(model, ci, b, d, dh, w, s)[0] if driven else -net_ratio(model, ci, b, d, dh, w, 0)[1]) for w, b, d, count, driven in axles)
+    found = minimize_scalar(lambda s: -total(s), bounds=(0, limit), method="bounded", options={"xatol": 1e-12})
+    return max(total(limit), -found.fun) - force
+
+
+for n, (model, limit, force) in enumerate([("brixius-bias", 0.3, 5e3), ("brixius-radial", 1.0, 0.0), ("wismer-luth", 0.3, 8e3), ("gee-clough", 0.25, 0.0), ("vti", 0.3, -4e3)]):
+    axles = [(70e3, 0.8, 2.05, 2, True), (28e3, 0.65, 1.9, 4, True), (35e3, 0.6, 1.6, 2, False)]
+    ci = math.exp(brentq(lambda x: balance(model, math.exp(x), axles, 0.2, limit, force), math.log(5e4), math.log(5e6), xtol=1e-13, rtol=8.9e-16))
+    row(f"tms-self-mobility-{n}", "self-mobility", [("model", model, "1"), ("dh", 0.2, "1"), ("F", force, "N"), ("limit", limit, "1")] + [(f"{k}{i}", v, u) for i, a in enumerate(axles, 1) for k, v, u in (("W", a[0], "N"), ("b", a[1], "m"), ("d", a[2], "m"))],
+        [("CI", ci, "Pa")], "rel 1e-7")
+
 with open("shared/check-values/terramechanics-scipy.csv", "w", newline="") as file:
     writer = csv.writer(file, lineterminator="\n")
     writer.writerow("id,model,given,expected,tolerance,authority,standing".split(","))
