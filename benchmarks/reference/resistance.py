@@ -98,6 +98,40 @@ for n, (load, minutes, ground_hours, h, cv) in enumerate([(90e3, 10.0, 24.0, 0.3
         [("muga", muga, "N"), ("liu", 1.5 * math.exp(-0.07 * math.log(minutes / 60 / ground_hours)), "1")])
     row(f"dissipation-{n}", "dissipation", [("H", h, "m"), ("c_v", cv, "m2/yr")], [("t90", factor * h * h / cv, "yr")], "rel 2e-4")
 
+# --- the hole: contact, floor, belly, exit ---------------------------------------------------------------------------------
+def standing(d, z, delta):
+    """Where the circle of the tyre cuts the surface; not buried, at least as deep as the tyre is pressed flat."""
+    r = d / 2
+    depth = z if z > d / 10 else max(z, delta)
+    if depth >= r:
+        return d
+    edge = brentq(lambda x: math.hypot(x, r - depth) - r, 0, r, xtol=1e-14)
+    return 2 * edge
+
+
+for n, (b, d, z, delta, s) in enumerate([(0.8, 2.05, 0.5, 0.11, 10.4835e3), (0.6, 1.6, 0.05, 0.09, 19.6e3), (0.9, 1.95, 0.15, 0.11, 14e3), (0.5, 1.5, 1.1, 0.1, 6e3)]):
+    shear = s * quad(lambda x: b, 0, standing(d, z, delta))[0]
+    row(f"base-shear-{n}", "base-shear", [("b", b, "m"), ("d", d, "m"), ("z", z, "m"), ("delta", delta, "m"), ("s_f", s, "Pa")], [("c", standing(d, z, delta), "m"), ("R", shear, "N")])
+
+for n, (w, b, d, z, gamma, nc) in enumerate([(37.5e3, 0.6, 2.0, 0.5, 17e3, 5.14), (90e3, 0.8, 2.05, 0.7, 18.5e3, 6.0), (20e3, 0.4, 1.4, 0.9, 16e3, 5.5)]):
+    c = standing(d, z, 0)
+    bound = brentq(lambda q: (nc * q + gamma * z) * b * c - w, -1e6, 1e6, xtol=1e-9)
+    row(f"floor-wheel-{n}", "floor-wheel", [("W", w, "N"), ("b", b, "m"), ("d", d, "m"), ("z", z, "m"), ("gamma", gamma / 1000, "kN/m3"), ("N_c", nc, "1")], [("s_b", bound, "Pa")])
+
+for n, (l, w, z, s, gamma, alpha) in enumerate([(3.0, 1.2, 0.1, 5e3, 17e3, 0.5), (3.0, 1.6, 0.15, 10.4835e3, 17e3, 0.5), (2.2, 1.0, 0.4, 31e3, 19e3, 0.6)]):
+    adhesion = np.clip(alpha * s, None, 12e3) * l * w
+    front = w * over_depth(lambda x: gamma * x + 2 * s, z)
+    row(f"underbody-{n}", "underbody", [("L", l, "m"), ("w", w, "m"), ("z", z, "m"), ("s_f", s, "Pa"), ("gamma", gamma / 1000, "kN/m3"), ("alpha", alpha, "1")], [("adhesion", adhesion, "N"), ("front", front, "N"), ("total", adhesion + front, "N")])
+
+for n, (w, b, d, z, s, gamma) in enumerate([(42.3e3, 1.0, 1.95, 0.5, 19.6e3, 17e3), (5e3, 0.6, 2.0, 0.2, 30e3, 17e3), (60e3, 0.7, 1.8, 0.6, 14e3, 18e3)]):
+    # Moments about the edge of the step: pull times its lever against load times its lever.
+    r = d / 2
+    lever = math.sqrt(r * r - (r - z) ** 2)
+    step = brentq(lambda f: f * (r - z) - w * lever, 0, 1e9, xtol=1e-6)
+    face = b * over_depth(lambda x: gamma * x + 2 * s, z)
+    spoil = b * quad(lambda x: z - x / 6, 0, 6 * z)[0]
+    row(f"rut-exit-{n}", "rut-exit", [("W", w, "N"), ("b", b, "m"), ("d", d, "m"), ("z", z, "m"), ("s_w", s, "Pa"), ("gamma", gamma / 1000, "kN/m3")], [("face", face, "N"), ("step", step, "N"), ("counts", min(face, step), "N"), ("spoil", spoil, "m3")])
+
 with open("shared/check-values/resistance-scipy.csv", "w", newline="", encoding="utf-8") as out:
     writer = csv.writer(out, lineterminator="\n")
     writer.writerow("id,model,given,expected,tolerance,authority,standing".split(","))

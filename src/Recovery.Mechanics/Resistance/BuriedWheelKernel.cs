@@ -19,6 +19,20 @@ internal static class BuriedWheelKernel
     public static double ContactLength(double diameterMetres, double sinkageMetres) =>
         sinkageMetres >= diameterMetres / 2 ? diameterMetres : 2 * Math.Sqrt((diameterMetres * sinkageMetres) - (sinkageMetres * sinkageMetres));
 
+    /// <summary>Whether a wheel counts as buried: sunk more than a tenth of its diameter.</summary>
+    public static bool IsBuried(double diameterMetres, double sinkageMetres) => sinkageMetres > BuriedRatio * diameterMetres;
+
+    /// <summary>Length on which a wheel stands: the chord at its sinkage; a wheel that is not buried stands on at least the chord of its own deflection.</summary>
+    public static double StandingLength(double diameterMetres, double sinkageMetres, double deflectionMetres, bool buried) =>
+        ContactLength(diameterMetres, buried ? sinkageMetres : Math.Max(sinkageMetres, deflectionMetres));
+
+    /// <summary>Wall over floor strength above which a wheel resting at its equilibrium bound climbs rather than cuts (Rankine face, weight of soil left out), N_c (1 + r/(r - z)); infinite from the hub upwards.</summary>
+    public static double ClimbsAbove(double diameterMetres, double sinkageMetres, double bearingFactor)
+    {
+        var left = 1 - (2 * sinkageMetres / diameterMetres);
+        return left <= 0 ? double.PositiveInfinity : bearingFactor * (1 + (1 / left));
+    }
+
     /// <summary>Area of one side of the tyre below the surface, r^2 acos((r - z)/r) - (r - z) sqrt(2 r z - z^2).</summary>
     public static double SegmentArea(double diameterMetres, double sinkageMetres)
     {
@@ -50,6 +64,9 @@ internal static class BuriedWheelKernel
         var k = 1 - (2 * sinkageMetres / diameterMetres);
         return k <= 0 ? double.PositiveInfinity : Math.Sqrt(1 - (k * k)) / k;
     }
+
+    /// <summary>Soil to dig for the ramp of one wheel, z^2 b/(2 tan beta).</summary>
+    public static double Spoil(double widthMetres, double depthMetres, double slopeRadians) => 0.5 * depthMetres * depthMetres * widthMetres / Math.Tan(slopeRadians);
 
     /// <summary>What the floor bears under one wheel, b c (N_c s_u + gamma z).</summary>
     public static double Bearing(double widthMetres, double contactLengthMetres, double sinkageMetres, double strengthPascals, double unitWeight, double bearingFactor) =>

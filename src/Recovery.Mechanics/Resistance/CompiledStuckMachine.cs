@@ -29,6 +29,18 @@ internal sealed class CompiledStuckMachine
     /// <summary>Cone index at which the machine as it sank would just move itself, Pa; not a number where no soil would do.</summary>
     public double CriticalIndexPascals { get; }
 
+    /// <summary>Weight of the machine as it sank.</summary>
+    public double FoundWeight { get; private init; }
+
+    /// <summary>Area on which its wheels stood, as it sank.</summary>
+    public double FoundWheelArea { get; private init; }
+
+    /// <summary>Area of its belly on the ground, as it sank.</summary>
+    public double FoundBellyArea { get; private init; }
+
+    /// <summary>Soil displaced by wheels and belly, as it sank.</summary>
+    public double FoundVolume { get; private init; }
+
     /// <summary>Makes the numbers.</summary>
     /// <param name="s">The stuck machine.</param>
     /// <param name="suspension">How its axles share the load.</param>
@@ -102,10 +114,17 @@ internal sealed class CompiledStuckMachine
             AnyBuried = anyBuried,
         };
         var bellyArea = downAsFound is null ? 0 : downAsFound.Length.Meters * downAsFound.Width.Meters;
-        var bound = UnderbodyKernel.EquilibriumBound(found.WeightNewtons, foundVolume + (bellyArea * (downAsFound?.Immersion.Meters ?? 0)), foundArea + bellyArea, gamma);
+        var displaced = foundVolume + (bellyArea * (downAsFound?.Immersion.Meters ?? 0));
+        var bound = UnderbodyKernel.EquilibriumBound(found.WeightNewtons, displaced, foundArea + bellyArea, gamma);
         var entry = s.EntryGrade?.Radians ?? -theta;
         var critical = CriticalIndexKernel.Find(foundNumeric, asFound, driven, found.WeightNewtons * Math.Sin(Math.Max(theta, entry)), BrixiusConstants.Radial);
-        return new CompiledStuckMachine(flat, Assume(s, flat, bound, critical, coneFactor), bound, critical);
+        return new CompiledStuckMachine(flat, Assume(s, flat, bound, critical, coneFactor), bound, critical)
+        {
+            FoundWeight = found.WeightNewtons,
+            FoundWheelArea = foundArea,
+            FoundBellyArea = bellyArea,
+            FoundVolume = displaced,
+        };
     }
 
     private static DemandAssumptions Assume(StuckMachine s, DemandFlat flat, double bound, double critical, double coneFactor)
@@ -155,12 +174,8 @@ internal sealed class CompiledStuckMachine
         return loads;
     }
 
-    /// <summary>Length on which a wheel stands: the chord at its sinkage; a wheel that is not buried stands on at least the chord of its own deflection.</summary>
-    private static double Contact(Axle axle, double axleLoad, double sinkage, bool buried)
-    {
-        var least = buried ? 0 : axle.Tyre.DeflectionMetres(Math.Max(0, axleLoad) / axle.Tyres);
-        return BuriedWheelKernel.ContactLength(axle.Tyre.OverallDiameter.Meters, Math.Max(sinkage, least));
-    }
+    private static double Contact(Axle axle, double axleLoad, double sinkage, bool buried) =>
+        BuriedWheelKernel.StandingLength(axle.Tyre.OverallDiameter.Meters, sinkage, axle.Tyre.DeflectionMetres(Math.Max(0, axleLoad) / axle.Tyres), buried);
 
     private static double NumericPerPascal(Axle axle, double axleLoad)
     {

@@ -77,7 +77,7 @@ internal struct DemandBounds
         for (var i = 1; i <= Between; i++) Try(f, ref state, from + ((to - from) * i / (Between + 1)), sign, ref best);
         if (f.BellyArea > 0)
         {
-            Inside(f, ref state, f.Weight / (UnderbodyKernel.BearingFactor * (f.BellyArea + f.WheelArea)), from, to, sign, ref best);
+            Inside(f, ref state, UnderbodyKernel.ChangeOverFloor(f.Weight, f.BellyArea, f.WheelArea), from, to, sign, ref best);
             Inside(f, ref state, BuriedWheelKernel.AdhesionCapPascals / f.AdhesionFactor, from, to, sign, ref best);
             if (state.Sealed)
             {

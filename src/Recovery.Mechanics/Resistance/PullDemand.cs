@@ -51,7 +51,7 @@ public sealed class PullDemand
     public Force DepthRule => Force.FromNewtons(DepthRuleNewtons);
 
     /// <summary>Gets the larger of high and depth rule: what sizes tackle and anchors.</summary>
-    public Force PlanningHigh => Force.FromNewtons(Math.Max(HighNewtons, DepthRuleNewtons));
+    public Force PlanningHigh => Force.FromNewtons(Planning(HighNewtons, DepthRuleNewtons));
 
     /// <summary>Gets the depth rule over the central demand; null where the rule has nothing to say.</summary>
     public double? MethodRatio => DepthRuleNewtons > 0 ? DepthRuleNewtons / CentralNewtons : null;
@@ -217,6 +217,9 @@ public sealed class PullDemand
         DemandKernel.Compose(_compiled.Flat, DemandBounds.CentralState(_compiled.Assumptions, locked), out var terms);
         return terms.Total;
     }
+
+    /// <summary>What tackle and anchors are sized on: the larger of high and depth rule.</summary>
+    internal static double Planning(double high, double rule) => Math.Max(high, rule);
 
     internal string AxleName(int axle) => axle < 0 ? "belly" : Stuck.Machine.Axles[axle].Name;
 

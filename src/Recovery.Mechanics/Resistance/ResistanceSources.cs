@@ -21,6 +21,9 @@ internal static class ResistanceSources
     /// <summary>Depth rule.</summary>
     public static readonly Source DepthRule = new("army-depth-rule", "Mire resistance 1, 2 or 3 times the weight by depth of the wheels, US Army FM 20-22 (1970) and FM 9-43-2 (1995)", Standing.FromMemory);
 
+    /// <summary>Reductions of the depth rule.</summary>
+    public static readonly Source DepthRuleReductions = new("army-depth-rule-reductions", "Mire resistance less 10 % against the direction of entry, 40 % with powered tracks, 50 % with both; overturned machine half its weight: US Army FM 20-22 (1970) and FM 9-43-2 (1995)", Standing.FromMemory);
+
     /// <summary>Slopes of an entry rut.</summary>
     public static readonly Source ExitSlopes = new("exit-slopes", "Entry rut 1:10, 1:6, 1:4 where it was not measured: engineering judgement", Standing.Judgement);
 
@@ -78,7 +81,7 @@ internal static class ResistanceSources
     /// <summary>All sources of the room.</summary>
     public static IEnumerable<Source> All { get; } =
     [
-        Rankine, Suction, BearingFactor, Composition, DepthRule, ExitSlopes, RankineFriction, Matlock, VerleyLund, DnvLateral, Reece, Bulldozing, BulldozingFactors,
+        Rankine, Suction, BearingFactor, Composition, DepthRule, DepthRuleReductions, ExitSlopes, RankineFriction, Matlock, VerleyLund, DnvLateral, Reece, Bulldozing, BulldozingFactors,
         ReverseBearing, Skempton, ApiBearing, Cavitation, Lee, Muga, Liu, Das, Consolidation, ConsolidationChart,
     ];
 }

@@ -106,7 +106,7 @@ public sealed record StuckMachine
     /// <summary>Tells whether the wheels of an axle count as buried: sunk more than a tenth of their diameter (judgement).</summary>
     /// <param name="axle">Number of the axle, 0 the foremost.</param>
     /// <returns>True where they are buried.</returns>
-    public bool IsBuried(int axle) => Sinkage[Guard.Count(axle, 0, Sinkage.Count - 1, nameof(axle))].Meters > BuriedWheelKernel.BuriedRatio * Machine.Axles[axle].Tyre.OverallDiameter.Meters;
+    public bool IsBuried(int axle) => BuriedWheelKernel.IsBuried(Machine.Axles[Guard.Count(axle, 0, Sinkage.Count - 1, nameof(axle))].Tyre.OverallDiameter.Meters, Sinkage[axle].Meters);
 
     /// <summary>Takes a payload or an attachment off; the hole keeps its strengths.</summary>
     /// <param name="load">Name of the load.</param>

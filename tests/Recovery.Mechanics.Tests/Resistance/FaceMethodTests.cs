@@ -58,15 +58,6 @@ public class FaceMethodTests
     [CheckRows("resistance", "face-bulldozing")]
     public void Bulldozing_matches(CheckRow row) => row.Matches(("R_b", Of(FaceMethod.Bulldozing(row.Si("K_pc"), row.Si("K_pg")), row, "c")));
 
-    [Theory]
-    [CheckRows("resistance", "climb-or-cut")]
-    public void A_wheel_at_its_bound_climbs_only_on_a_far_stronger_wall(CheckRow row)
-    {
-        // Weight left out: W = N_c s_f b c, face 2 s_w b z, step W F/W; the wall over floor at which both are alike.
-        double d = 2, z = row.Si("z_over_r");
-        row.Matches(("s_w_over_s_f", row.Si("N_c") * BuriedWheelKernel.ContactLength(d, z) * BuriedWheelKernel.RigidStepRatio(d, z) / (2 * z)));
-    }
-
     [Fact]
     public void Methods_differ_by_a_factor_of_about_two()
     {

@@ -43,44 +43,6 @@ public class ResistanceKernelTests
     }
 
     [Theory]
-    [CheckRows("resistance", "wheel-bound")]
-    public void Wheel_bound_matches(CheckRow row)
-    {
-        var c = BuriedWheelKernel.ContactLength(row.Si("d"), row.Si("z"));
-        var area = row.Si("b") * c;
-        row.Matches(("c", c), ("s_u", UnderbodyKernel.EquilibriumBound(row.Si("W_wheel"), area * row.Si("z"), area, row.Si("gamma"))));
-    }
-
-    [Theory]
-    [CheckRows("resistance", "machine-bound")]
-    public void Machine_bound_matches(CheckRow row)
-    {
-        double wheels = 0;
-        foreach (var axle in new[] { "1", "2" }.Where(a => row.Has("n" + a)))
-            wheels += row.Si("n" + axle) * row.Si("b" + axle) * BuriedWheelKernel.ContactLength(row.Si("d" + axle), row.Si("z"));
-        var belly = row.Si("L_belly") * row.Si("w_belly");
-        var bound = UnderbodyKernel.EquilibriumBound(row.Si("W"), (wheels * row.Si("z")) + (belly * row.Si("z_belly")), wheels + belly, row.Si("gamma"));
-        row.MatchesOne("s_u", bound);
-        if (!row.ExpectedNames.Contains("positive"))
-        {
-            row.MatchesOne("A_wheels", wheels);
-            row.MatchesOne("A_belly", belly);
-        }
-        else
-        {
-            Assert.Equal(row.ExpectedText("positive") == "true", bound > 0);
-        }
-    }
-
-    [Theory]
-    [CheckRows("resistance", "face-or-step")]
-    public void The_smaller_of_face_and_step_counts(CheckRow row)
-    {
-        double face = BuriedWheelKernel.Face(row.Si("b"), row.Si("z"), row.Si("s_w"), row.Si("gamma")), step = row.Si("W_wheel") * BuriedWheelKernel.RigidStepRatio(row.Si("d"), row.Si("z"));
-        row.Matches(("face", face), ("step", step), ("counts", Math.Min(face, step)));
-    }
-
-    [Theory]
     [CheckRows("resistance", "machine-step")]
     public void Rigid_step_of_the_machine_matches(CheckRow row)
     {
@@ -106,14 +68,6 @@ public class ResistanceKernelTests
         var weight = Force.FromNewtons(row.Si("W"));
         row.Matches(("R", DepthRule.Resistance(depth, weight).Newtons));
         Assert.Equal(Recovery.Mechanics.Provenance.Standing.FromMemory, DepthRule.Explain(depth, weight).Standing);
-    }
-
-    [Theory]
-    [CheckRows("resistance", "belly-share")]
-    public void Belly_share_matches(CheckRow row)
-    {
-        double w = row.Si("W"), a = row.Si("A_belly"), carried = UnderbodyKernel.Carried(w, a, row.Si("A_wheels"), row.Si("s_f"));
-        row.Matches(("share", w * a / (a + row.Si("A_wheels"))), ("cap", UnderbodyKernel.BearingFactor * row.Si("s_f") * a), ("W_b", carried), ("wheels_carry", w - carried));
     }
 
     [Theory]

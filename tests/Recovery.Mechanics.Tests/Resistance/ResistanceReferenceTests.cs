@@ -59,4 +59,32 @@ public class ResistanceReferenceTests
     [Theory]
     [CheckRows("resistance-scipy", "dissipation")]
     public void Dissipation(CheckRow row) => row.Matches(("t90", SuctionDissipationModel.Instance.Evaluate(M(row.Si("H")), row.Printed("c_v")).Time90.Seconds));
+
+    [Theory]
+    [CheckRows("resistance-scipy", "base-shear")]
+    public void Base_shear(CheckRow row)
+    {
+        var r = BaseShearModel.Instance.Evaluate(M(row.Si("b")), M(row.Si("d")), M(row.Si("z")), M(row.Si("delta")), Pressure.FromPascals(row.Si("s_f")));
+        row.Matches(("c", r.ContactLength.Meters), ("R", r.Force.Newtons));
+    }
+
+    [Theory]
+    [CheckRows("resistance-scipy", "floor-wheel")]
+    public void Floor_under_a_wheel(CheckRow row) => row.Matches(("s_b", FloorBoundModel.Instance.OneWheel(M(row.Si("b")), M(row.Si("d")), M(row.Si("z")), Force.FromNewtons(row.Si("W")), SpecificWeight.FromNewtonsPerCubicMeter(row.Si("gamma")), row.Si("N_c")).Strength.Pascals));
+
+    [Theory]
+    [CheckRows("resistance-scipy", "underbody")]
+    public void Underbody(CheckRow row)
+    {
+        var r = UnderbodyModel.Instance.Evaluate(new Belly(M(row.Si("L")), M(row.Si("w")), M(row.Si("z"))), Pressure.FromPascals(row.Si("s_f")), SpecificWeight.FromNewtonsPerCubicMeter(row.Si("gamma")), Frac(row.Si("alpha")));
+        row.Matches(("adhesion", r.Adhesion.Newtons), ("front", r.Front.Newtons), ("total", r.Total.Newtons));
+    }
+
+    [Theory]
+    [CheckRows("resistance-scipy", "rut-exit")]
+    public void Rut_exit(CheckRow row)
+    {
+        var r = RutExitModel.Instance.Leave(M(row.Si("b")), M(row.Si("d")), M(row.Si("z")), Force.FromNewtons(row.Si("W")), Pressure.FromPascals(row.Si("s_w")), SpecificWeight.FromNewtonsPerCubicMeter(row.Si("gamma")));
+        row.Matches(("face", r.SoilFailure.Newtons), ("step", r.Step!.Value.Newtons), ("counts", r.Counts.Newtons), ("spoil", RutExitModel.Instance.Spoil(M(row.Si("b")), M(row.Si("z")), Angle.FromRadians(Math.Atan(1.0 / 6))).CubicMeters));
+    }
 }
