@@ -11,7 +11,7 @@ import math
 import numpy as np
 import scipy
 from scipy.integrate import quad
-from scipy.optimize import brentq
+from scipy.optimize import brentq, minimize_scalar
 
 AUTHORITY = f"numpy {np.__version__}, SciPy {scipy.__version__}, benchmarks/reference/resistance.py"
 ROWS = []
@@ -131,6 +131,43 @@ for n, (w, b, d, z, s, gamma) in enumerate([(42.3e3, 1.0, 1.95, 0.5, 19.6e3, 17e
     face = b * over_depth(lambda x: gamma * x + 2 * s, z)
     spoil = b * quad(lambda x: z - x / 6, 0, 6 * z)[0]
     row(f"rut-exit-{n}", "rut-exit", [("W", w, "N"), ("b", b, "m"), ("d", d, "m"), ("z", z, "m"), ("s_w", s, "Pa"), ("gamma", gamma / 1000, "kN/m3")], [("face", face, "N"), ("step", step, "N"), ("counts", min(face, step), "N"), ("spoil", spoil, "m3")])
+
+# --- the stuck machine's own wheels ----------------------------------------------------------------------------------------
+def brixius(numeric, s, c, r, k):
+    gross = 0.88 * -np.expm1(-0.1 * numeric) * -np.expm1(-k * s) + r
+    resistance = c / numeric + r + 0.5 * s / np.sqrt(numeric)
+    return gross, resistance
+
+
+def own_wheels(axles, carry, index, grade_force):
+    """axles: axle load, wheels, b, d, delta/h, driven. Bias constants at slip 0.30 beside the belly; critical index with radial ones on full loads."""
+    numeric = lambda load, n, b, d, dh, ci: ci * b * d / (load / n) * (1 + 5 * dh) / (1 + 3 * b / d)
+    gross = resistance = 0.0
+    for load, n, b, d, dh, driven in axles:
+        g, r = brixius(numeric(load * carry, n, b, d, dh, index), 0.30 if driven else 0.0, 1.0, 0.04, 7.5)
+        gross += load * carry * g if driven else 0.0
+        resistance += load * carry * r
+
+    def surplus(ci):
+        def net(s):
+            total = 0.0
+            for load, n, b, d, dh, driven in axles:
+                g, r = brixius(numeric(load, n, b, d, dh, ci), s if driven else 0.0, 0.9, 0.0325, 9.5)
+                total += load * ((g if driven else 0.0) - r)
+            return total
+        inside = minimize_scalar(lambda s: -net(s), bounds=(0, 0.30), method="bounded", options={"xatol": 1e-12})
+        return max(net(0.30), net(inside.x)) - grade_force
+
+    critical = math.exp(brentq(lambda x: surplus(math.exp(x)), math.log(2e4), math.log(5e6), xtol=1e-13))
+    return gross, resistance, critical
+
+
+WHEELS = [(2, 0.80, 2.05, 0.20), (2, 1.00, 1.95, 0.20), (2, 1.00, 1.95, 0.20)]
+for name, loads, belly, driven, percent in [("full", (256.196e3, 126.824e3, 126.824e3), 169.642e3, (1, 1, 1), 2), ("empty", (182.377e3, 55.882e3, 55.882e3), 97.8706e3, (1, 1, 1), 2), ("front", (256.196e3, 126.824e3, 126.824e3), 169.642e3, (1, 0, 0), 2), ("level", (150e3, 60e3, 80e3), 0.0, (1, 1, 0), 0)]:
+    weight = sum(loads) / math.cos(math.atan(percent / 100))
+    gross, resistance, critical = own_wheels([(l, *w, bool(p)) for l, w, p in zip(loads, WHEELS, driven)], 1 - belly / weight, 245e3, weight * math.sin(math.atan(percent / 100)))
+    row("own-wheels-" + name, "own-wheels", [("state", name, "class")] + [(f"N{i + 1}", l, "N") for i, l in enumerate(loads)] + [(f"driven{i + 1}", p, "1") for i, p in enumerate(driven)] + [("W_b", belly, "N"), ("grade", percent / 100, "1"), ("CI", 245e3, "Pa")],
+        [("gross", gross, "N"), ("resistance", resistance, "N"), ("critical", critical, "Pa")], "rel 1e-8")
 
 with open("shared/check-values/resistance-scipy.csv", "w", newline="", encoding="utf-8") as out:
     writer = csv.writer(out, lineterminator="\n")

@@ -29,6 +29,9 @@ internal sealed class CompiledStuckMachine
     /// <summary>Cone index at which the machine as it sank would just move itself, Pa; not a number where no soil would do.</summary>
     public double CriticalIndexPascals { get; }
 
+    /// <summary>How its axles share the load.</summary>
+    public Suspension Frame { get; private init; }
+
     /// <summary>Weight of the machine as it sank.</summary>
     public double FoundWeight { get; private init; }
 
@@ -120,6 +123,7 @@ internal sealed class CompiledStuckMachine
         var critical = CriticalIndexKernel.Find(foundNumeric, asFound, driven, found.WeightNewtons * Math.Sin(Math.Max(theta, entry)), BrixiusConstants.Radial);
         return new CompiledStuckMachine(flat, Assume(s, flat, bound, critical, coneFactor), bound, critical)
         {
+            Frame = now.Resolve(suspension),
             FoundWeight = found.WeightNewtons,
             FoundWheelArea = foundArea,
             FoundBellyArea = bellyArea,

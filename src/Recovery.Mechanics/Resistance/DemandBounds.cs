@@ -19,13 +19,21 @@ internal struct DemandBounds
     /// <summary>Terms of the high.</summary>
     public DemandTerms High;
 
+    /// <summary>Whether the low or the high comes from the straight frame, where the suspension is undeclared and both are worked.</summary>
+    public bool LowOnStraightFrame, HighOnStraightFrame;
+
     /// <summary>Works out all three.</summary>
     public static void Evaluate(DemandFlat f, in DemandAssumptions a, out DemandBounds result)
     {
+        result.LowOnStraightFrame = result.HighOnStraightFrame = false;
         DemandKernel.Compose(f, CentralState(a, a.Turning == false), out result.Central);
-        var low = new DemandState { Wall = a.Strength.WallLow, Index = a.IndexLow, Rho = RhoLow, Exit = a.ExitLow, Meets = a.MeetsLow };
-        Extreme(f, low, a, -1, out result.Low);
-        if (result.Low.Total > result.Central.Total) result.Low = result.Central;
+        Extreme(f, LowState(a), a, -1, out result.Low);
+        if (result.Low.Total > result.Central.Total)
+        {
+            result.Low = result.Central;
+            result.Low.StandsIn = true;
+        }
+
         var high = HighState(a, locked: false);
         Extreme(f, high, a, 1, out result.High);
         if (a.Turning != true)
@@ -35,8 +43,15 @@ internal struct DemandBounds
             if (locked.Total > result.High.Total) result.High = locked;
         }
 
-        if (result.High.Total < result.Central.Total) result.High = result.Central;
+        if (result.High.Total < result.Central.Total)
+        {
+            result.High = result.Central;
+            result.High.StandsIn = true;
+        }
     }
+
+    /// <summary>The state of the low sum, its floor still open: vented and turning.</summary>
+    public static DemandState LowState(in DemandAssumptions a) => new() { Wall = a.Strength.WallLow, Index = a.IndexLow, Rho = RhoLow, Exit = a.ExitLow, Meets = a.MeetsLow };
 
     /// <summary>The state of the central sum.</summary>
     public static DemandState CentralState(in DemandAssumptions a, bool locked) => new()

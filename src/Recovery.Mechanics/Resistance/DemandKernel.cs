@@ -15,6 +15,7 @@ internal static class DemandKernel
         t = default;
         t.LimitingAxle = -1;
         t.Floor = s.Floor;
+        t.Locked = s.Locked;
         var area = f.BellyArea;
         t.BellyLoad = UnderbodyKernel.Carried(f.Weight, area, f.WheelArea, s.Floor);
         var carry = 1 - (t.BellyLoad / f.Weight);

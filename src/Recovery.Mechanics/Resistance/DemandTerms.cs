@@ -51,6 +51,12 @@ internal struct DemandTerms
     /// <summary>Axles whose buried wheels count the wheel model, one bit each.</summary>
     public int ModelGoverns;
 
+    /// <summary>Whether the sum was made with braked wheels locked.</summary>
+    public bool Locked;
+
+    /// <summary>Whether central stands in for a bound whose own sum would cross it.</summary>
+    public bool StandsIn;
+
     /// <summary>The sum.</summary>
     public readonly double Total => Roll + Base + Side + Face + Suction + Model + Belly + Lift + Climb + Grade;
 }

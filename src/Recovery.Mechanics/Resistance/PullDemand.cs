@@ -13,6 +13,7 @@ namespace Recovery.Mechanics.Resistance;
 /// + rolling wheels by the wheel model, + belly drag, + developed uplift x sin(exit), + climb W sin(exit), + grade W sin(theta).</para>
 /// <para>Low: vented, turning, rho 0.10, open ruts, exit 1:10. Central: as declared, else sealed and turning, rho 0.15, the leading buried axle against uncut soil, exit 1:6. High: the larger of locked and turning at rho 0.25, all buried wheels against uncut soil, exit 1:4, full uplift.
 /// Each end is the extreme over the interval of the floor strength. The wheel model is Brixius with radial constants; on a buried wheel it is out of range and a lower limit only.</para>
+/// <para>What holds at the first movement and what goes on are kept apart (<see cref="FirstMovement"/>, <see cref="Sustained"/>); <see cref="Basis"/> says how each bound arises. The handbook rule stands beside with the ratio and, where they differ by more than two, the reason. Mire and grade are summed, which asks for more than the handbook does: it takes the governing one.</para>
 /// <para>It is a band of bounds, good to a factor of two or three; no probability belongs to its ends. It holds no rate effect, layering, debris or frozen crust. Pullers are chosen on central, tackle and anchors on <see cref="PlanningHigh"/>; gear on what the puller can put into it, never on this.</para>
 /// <para>Source: composition and shares judgement; face Rankine (derived), suction API RP 2GEO (secondary), N_k and depth factors from memory.</para>
 /// </remarks>
@@ -22,12 +23,15 @@ public sealed class PullDemand
     private const double SameForce = 1e-9;
 
     private readonly DemandBounds _bounds;
-    private readonly CompiledStuckMachine _compiled;
+    private readonly CompiledStuckMachine _compiled, _linked;
+    private readonly CompiledStuckMachine? _straight;
 
-    private PullDemand(StuckMachine stuck, CompiledStuckMachine compiled, in DemandBounds bounds, DepthClass depth)
+    private PullDemand(StuckMachine stuck, CompiledStuckMachine linked, CompiledStuckMachine? straight, CompiledStuckMachine governing, in DemandBounds bounds, DepthClass depth)
     {
         Stuck = stuck;
-        _compiled = compiled;
+        _linked = linked;
+        _straight = straight;
+        _compiled = governing;
         _bounds = bounds;
         DepthClass = depth;
     }
@@ -56,8 +60,44 @@ public sealed class PullDemand
     /// <summary>Gets the depth rule over the central demand; null where the rule has nothing to say.</summary>
     public double? MethodRatio => DepthRuleNewtons > 0 ? DepthRuleNewtons / CentralNewtons : null;
 
-    /// <summary>Gets what goes on holding once the machine has broken loose: central without suction and uplift (judgement).</summary>
-    public Force AfterBreakout => Force.FromNewtons(CentralNewtons - _bounds.Central.Suction - _bounds.Central.Lift);
+    /// <summary>Gets why rule and soil model lie apart, in words; null where they lie within a factor of two, or the rule has nothing to say.</summary>
+    public string? MethodReason => MethodWords.Why(this);
+
+    /// <summary>Gets the demand of the first movement, before suction and seal let go: <see cref="Total"/> by another name.</summary>
+    public ForceBand FirstMovement => Total;
+
+    /// <summary>Gets the demand that goes on once the machine has moved and air or water has reached wheels and belly: the same bounds without suction behind wheels and without uplift, each worked whole (judgement). Soil ahead, sides, floor and climb stay. Suction does not drain away while somebody pulls; it goes by movement or by venting.</summary>
+    public ForceBand Sustained
+    {
+        get
+        {
+            Worse(_linked, _straight, out var bounds, brokenLoose: true);
+            return ForceBand.FromNewtons(bounds.Low.Total, bounds.Central.Total, bounds.High.Total);
+        }
+    }
+
+    /// <summary>Gets what goes on holding at central once the machine has broken loose: the central of <see cref="Sustained"/>.</summary>
+    public Force AfterBreakout => Sustained.Central;
+
+    /// <summary>Gets how each bound arises: low, central, high.</summary>
+    public IReadOnlyList<BoundBasis> Basis => [BoundWords.Of(this, DemandBound.Low), BoundWords.Of(this, DemandBound.Central), BoundWords.Of(this, DemandBound.High)];
+
+    /// <summary>Gets what the floor bears under each axle with buried wheels beside the load it would carry without the belly: why a sealed belly can or cannot be lifted.</summary>
+    public IReadOnlyList<AxleBearing> AxleBearings
+    {
+        get
+        {
+            var f = _compiled.Flat;
+            var strength = _compiled.Assumptions.Strength;
+            var axles = new List<AxleBearing>(f.Count.Length);
+            for (var i = 0; i < f.Count.Length; i++)
+            {
+                if (f.Buried[i]) axles.Add(new AxleBearing(AxleName(i), f.Load[i], DemandKernel.Bearing(f, i, strength.FloorLow), DemandKernel.Bearing(f, i, strength.FloorCentral), DemandKernel.Bearing(f, i, strength.FloorHigh)));
+            }
+
+            return axles.AsReadOnly();
+        }
+    }
 
     /// <summary>Gets the pull to climb the hole as a rigid step. Shown beside, never summed; null where no wheel is buried or the hole is dug (there is no step then), and from the hub upwards, where no pull along the ground would do.</summary>
     public Force? RigidStep
@@ -142,7 +182,7 @@ public sealed class PullDemand
     internal static PullDemand Estimate(StuckMachine stuck, CompiledStuckMachine compiled, CompiledStuckMachine? straight)
     {
         var central = Worse(compiled, straight, out var bounds);
-        return new PullDemand(stuck, central, bounds, Resistance.DepthRule.Classify(stuck));
+        return new PullDemand(stuck, compiled, straight, central, bounds, Resistance.DepthRule.Classify(stuck));
     }
 
     /// <summary>Gives the same demand with another cone factor, for the sensitivity line: the band 10 to 20 is never put on top of the bounds.</summary>
@@ -174,7 +214,13 @@ public sealed class PullDemand
 
     /// <summary>Works out the central demand step by step.</summary>
     /// <returns>The worked steps.</returns>
-    public Working Explain() => DemandExplanation.Central(this);
+    public Working Explain() => Explain(DemandBound.Central);
+
+    /// <summary>Works one bound out step by step.</summary>
+    /// <param name="bound">The bound.</param>
+    /// <returns>The worked steps; the last is the demand at that bound.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The bound is not one of the three.</exception>
+    public Working Explain(DemandBound bound) => DemandExplanation.Of(this, Guard.Defined(bound, bound is DemandBound.Low or DemandBound.Central or DemandBound.High, nameof(bound)));
 
     /// <summary>Gives the demand in one line, invariant culture.</summary>
     /// <returns>The band and the depth rule.</returns>
@@ -197,8 +243,7 @@ public sealed class PullDemand
             findings.Add(new Finding(ResistanceFindings.FloorNotPositive, Stuck.Machine.Name));
         else if (strength.ReadingBelowBound)
             findings.Add(new Finding(ResistanceFindings.FloorAboveReading, Stuck.Machine.Name, strength.FloorLow / 1000, strength.WallCentral / 1000, "kPa"));
-        if (MethodRatio is > 2 or < 0.5)
-            findings.Add(new Finding(ResistanceFindings.MethodsDiffer, MethodRatio > 2 ? "The rule looks at weight alone: a heavy machine in soft, dug or vented ground needs less." : "The rule looks at weight alone: strong or sealed soil round a light machine holds more.", DepthRuleNewtons / 1000, CentralNewtons / 1000, "kN"));
+        if (MethodReason is { } why) findings.Add(new Finding(ResistanceFindings.MethodsDiffer, why, DepthRuleNewtons / 1000, CentralNewtons / 1000, "kN"));
         for (var i = 0; i < f.Count.Length; i++)
         {
             if (((_bounds.Low.ModelGoverns | central.ModelGoverns | _bounds.High.ModelGoverns) & (1 << i)) != 0)
@@ -209,6 +254,28 @@ public sealed class PullDemand
         if (_compiled.CriticalIndexPascals < Stuck.Soil.ConeIndex.Pascals)
             findings.Add(new Finding(ResistanceFindings.IndexCapped, Stuck.Machine.Name, Stuck.Soil.ConeIndex.Pascals / 1000, _compiled.CriticalIndexPascals / 1000, "kPa"));
         if (Stuck.Machine.SuspensionMatters) findings.Add(new Finding(ResistanceFindings.SuspensionUndeclared, Stuck.Machine.Name));
+    }
+
+    /// <summary>Frame, terms and state of one bound.</summary>
+    internal (CompiledStuckMachine Frame, DemandTerms Terms, DemandState State) At(DemandBound bound)
+    {
+        var terms = bound switch
+        {
+            DemandBound.Low => _bounds.Low,
+            DemandBound.High => _bounds.High,
+            _ => _bounds.Central,
+        };
+        var frame = bound switch
+        {
+            DemandBound.Low => _bounds.LowOnStraightFrame ? _straight! : _linked,
+            DemandBound.High => _bounds.HighOnStraightFrame ? _straight! : _linked,
+            _ => _compiled,
+        };
+        var state = bound == DemandBound.Central || terms.StandsIn ? DemandBounds.CentralState(frame.Assumptions, terms.Locked)
+            : bound == DemandBound.Low ? DemandBounds.LowState(frame.Assumptions)
+            : DemandBounds.HighState(frame.Assumptions, terms.Locked);
+        state.Floor = terms.Floor;
+        return (frame, terms, state);
     }
 
     /// <summary>The central sum of the governing frame with braked wheels locked or all turning, N.</summary>
@@ -248,16 +315,33 @@ public sealed class PullDemand
     }
 
     /// <summary>Takes the less favourable of both frames at each bound and gives the frame that governs central; of two alike the linked axles.</summary>
-    private static CompiledStuckMachine Worse(CompiledStuckMachine linked, CompiledStuckMachine? straight, out DemandBounds bounds)
+    private static CompiledStuckMachine Worse(CompiledStuckMachine linked, CompiledStuckMachine? straight, out DemandBounds bounds, bool brokenLoose = false)
     {
-        DemandBounds.Evaluate(linked.Flat, linked.Assumptions, out bounds);
+        DemandBounds.Evaluate(linked.Flat, Loose(linked, brokenLoose), out bounds);
         if (straight is null) return linked;
-        DemandBounds.Evaluate(straight.Flat, straight.Assumptions, out var other);
-        if (other.Low.Total < bounds.Low.Total) bounds.Low = other.Low;
-        if (other.High.Total > bounds.High.Total) bounds.High = other.High;
+        DemandBounds.Evaluate(straight.Flat, Loose(straight, brokenLoose), out var other);
+        if (other.Low.Total < bounds.Low.Total)
+        {
+            bounds.Low = other.Low;
+            bounds.LowOnStraightFrame = true;
+        }
+
+        if (other.High.Total > bounds.High.Total)
+        {
+            bounds.High = other.High;
+            bounds.HighOnStraightFrame = true;
+        }
+
         if (!(other.Central.Total > bounds.Central.Total * (1 + SameForce))) return linked;
         bounds.Central = other.Central;
         return straight;
+    }
+
+    private static DemandAssumptions Loose(CompiledStuckMachine compiled, bool brokenLoose)
+    {
+        var assumptions = compiled.Assumptions;
+        assumptions.Vented |= brokenLoose;
+        return assumptions;
     }
 
     private static ForceBand Ordered(double a, double b, double c) => ForceBand.FromNewtons(Math.Min(a, Math.Min(b, c)), b, Math.Max(a, Math.Max(b, c)));

@@ -1,0 +1,148 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Recovery.Mechanics.Machines;
+using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Terramechanics;
+using UnitsNet;
+
+namespace Recovery.Mechanics.Resistance;
+
+/// <summary>The workings of <see cref="SelfRecovery"/>.</summary>
+internal static class SelfRecoverySteps
+{
+    /// <summary>Relative change of the critical index below which a step is said to do nothing to it (judgement).</summary>
+    private const double Little = 0.02;
+
+    /// <summary>Critical index of the present state along the pull, of the less mobile frame, Pa; not a number where no soil would do.</summary>
+    public static double Critical(StuckMachine stuck)
+    {
+        var linked = CriticalOf(CompiledStuckMachine.From(stuck, stuck.Machine.Resolve(Suspension.Undeclared)).Flat);
+        if (!stuck.Machine.SuspensionMatters || double.IsNaN(linked)) return linked;
+        var straight = CriticalOf(CompiledStuckMachine.From(stuck, Suspension.StraightFrame).Flat);
+        return double.IsNaN(straight) ? straight : Math.Max(linked, straight);
+    }
+
+    /// <summary>Net traction of the driven axles against what holds the machine beside their rolling, each over its band, and what follows.</summary>
+    public static (SelfRecoveryOutlook Outlook, ForceBand? Net, ForceBand? Holding) Balance(PullDemand demand, IReadOnlyList<AxleTraction> axles)
+    {
+        var driven = axles.Where(a => a.Driven && a.Load.Newtons > 0).ToList();
+        if (driven.Count == 0) return (SelfRecoveryOutlook.NotDriven, null, null);
+        if (driven.Any(a => a.Buried)) return (SelfRecoveryOutlook.NoModel, null, null);
+        var a = demand.Compiled.Assumptions;
+        var net = ForceBand.FromNewtons(Net(demand, a.IndexHigh), Net(demand, a.IndexCentral), Net(demand, a.IndexLow));
+        double low = Beside(demand, DemandBound.Low), central = Beside(demand, DemandBound.Central), high = Beside(demand, DemandBound.High);
+        var hold = ForceBand.FromNewtons(Math.Min(low, Math.Min(central, high)), central, Math.Max(high, Math.Max(central, low)));
+        var outlook = net.HighNewtons < hold.LowNewtons ? SelfRecoveryOutlook.Held
+            : driven.All(x => x.InRange) && net.LowNewtons >= hold.HighNewtons ? SelfRecoveryOutlook.MovesItself
+            : SelfRecoveryOutlook.Undecided;
+        return (outlook, net, hold);
+    }
+
+    public static IReadOnlyList<SelfRecoveryStep> Of(StuckMachine stuck, double before)
+    {
+        var steps = new List<SelfRecoveryStep>();
+        var all = stuck;
+        foreach (var load in stuck.Machine.Loads)
+        {
+            if (load.Kind is not (LoadKind.Payload or LoadKind.Detachable)) continue;
+            steps.Add(Step((load.Kind == LoadKind.Payload ? "unload " : "take off ") + load.Name, stuck, stuck.Without(load.Name), before));
+            all = all.Without(load.Name);
+        }
+
+        if (stuck.Machine.Axles.Any(a => a.Tyre.LowestInflation is { } lowest && lowest.Pascals < a.Tyre.Inflation.Pascals))
+        {
+            steps.Add(Step("lowest inflation", stuck, stuck.Deflated(), before));
+            all = all.Deflated();
+        }
+
+        if (steps.Count > 1) steps.Add(Step("all of it", stuck, all, before));
+        return steps.AsReadOnly();
+    }
+
+    public static string Words(SelfRecovery self)
+    {
+        var driven = self.Axles.Where(a => a.Driven).ToList();
+        return self.Outlook switch
+        {
+            SelfRecoveryOutlook.NotDriven => "No axle is driven, so it cannot move itself.",
+            SelfRecoveryOutlook.NoModel => "No number answers: the wheels of the " + string.Join(", ", driven.Where(a => a.Buried).Select(a => a.Name)) + " are buried, and a buried wheel is in no wheel model's range.",
+            SelfRecoveryOutlook.Held => "It stays: at the best of its soil its wheels grip less than holds it at the least." + Left(driven),
+            SelfRecoveryOutlook.MovesItself => "It moves itself by the wheel model, over the whole of its soil.",
+            _ => "Undecided: what its wheels grip and what holds it overlap" + (driven.All(a => a.InRange) ? "." : ", and the wheel model is left.") + Left(driven),
+        };
+    }
+
+    public static Working Explain(SelfRecovery self)
+    {
+        var working = new WorkingBuilder("Self-recovery of " + self.Demand.Stuck.Machine.Name);
+        foreach (var axle in self.Axles)
+        {
+            if (!(axle.Load.Newtons > 0)) continue;
+            string w = Text.Number(axle.Load.Kilonewtons), n = Text.Number(axle.Numeric), note = axle.WhyNot();
+            working.Step("B_n", "wheel numeric, " + axle.Name, "(CI b d/W)(1 + 5 delta/h)/(1 + 3 b/d)", "load beside the belly " + w + " kN" + note, n, TerramechanicsSources.Brixius);
+            if (axle.Driven) working.Step("GT", "gross traction, " + axle.Name, "W (0.88 (1 - e^(-0.1 B_n))(1 - e^(-7.5 s)) + 0.04)", w + ", B_n " + n + ", s 0.3", Text.Kilonewtons(axle.GrossTraction.Newtons), TerramechanicsSources.Brixius);
+            working.Step("MR", "motion resistance, " + axle.Name, "W (1/B_n + 0.04 + 0.5 s/sqrt(B_n))", w + ", B_n " + n + (axle.Driven ? ", s 0.3" : ", s 0"), Text.Kilonewtons(axle.MotionResistance.Newtons), TerramechanicsSources.Brixius);
+        }
+
+        working.Step("GT", "gross traction of all driven axles, listed apart", "sum", "against a demand of " + Text.Kilonewtons(self.Demand.CentralNewtons), Text.Kilonewtons(self.GrossTraction.Newtons), TerramechanicsSources.Brixius);
+        if (self.NetTraction is { } net && self.Holding is { } hold)
+            working.Step("NT", "net traction of the driven axles, central", "sum(GT - MR)", "against " + Text.Kilonewtons(hold.CentralNewtons) + " beside their rolling", Text.Kilonewtons(net.CentralNewtons), TerramechanicsSources.Brixius);
+        return working.Step("CI_crit", "cone index at which it would move itself, wheels rolling", "greatest net traction at s up to 0.30 = W sin(theta)", "radial constants, full wheel loads", self.CriticalConeIndex is { } index ? Text.Kilopascals(index.Pascals) : "no soil would do", TerramechanicsSources.BrixiusRadial).Build();
+    }
+
+    private static SelfRecoveryStep Step(string name, StuckMachine stuck, StuckMachine after, double before)
+    {
+        var critical = Critical(after);
+        var demand = PullDemand.Estimate(after);
+        return new SelfRecoveryStep(name, critical, before, stuck.Soil.RatingConeIndex.Pascals, demand.OwnGrossTraction.Newtons, demand.CentralNewtons, Remark(stuck, after, critical, before));
+    }
+
+    private static string Remark(StuckMachine stuck, StuckMachine after, double critical, double before)
+    {
+        if (double.IsNaN(critical)) return double.IsNaN(before) ? string.Empty : "it takes the load off the driven wheels";
+        if (!(critical > before * (1 - Little))) return string.Empty;
+        double[] was = LoadsOf(stuck), now = LoadsOf(after);
+        var raised = Enumerable.Range(0, now.Length).Where(i => now[i] > was[i] + 1).Select(i => stuck.Machine.Axles[i].Name).ToList();
+        if (raised.Count > 0) return "it puts load on the " + string.Join(", ", raised);
+        return critical > before * (1 + Little) ? "it takes load off the wheels that grip best" : "it changes little for the wheels that decide";
+    }
+
+    private static double[] LoadsOf(StuckMachine stuck) => CompiledStuckMachine.From(stuck, stuck.Machine.Resolve(Suspension.Undeclared)).Flat.Load;
+
+    private static double CriticalOf(DemandFlat f) => CriticalIndexKernel.Find(f.NumericPerPascal, f.Load, f.Driven, f.Weight * Math.Sin(f.Grade), BrixiusConstants.Radial);
+
+    private static string Left(List<AxleTraction> driven)
+    {
+        var left = driven.Where(a => !a.InRange).Select(a => a.Name + a.WhyNot()).ToList();
+        return left.Count == 0 ? string.Empty : " Listed, not credited: " + string.Join(", ", left) + ".";
+    }
+
+    /// <summary>Net traction of the driven axles at one cone index, N.</summary>
+    private static double Net(PullDemand demand, double index)
+    {
+        var f = demand.Compiled.Flat;
+        double sum = 0;
+        for (var i = 0; i < f.Count.Length; i++)
+        {
+            if (f.Driven[i]) sum += OwnTractionKernel.Gross(f, i, demand.Carry, index) - OwnTractionKernel.Resistance(f, i, demand.Carry, index);
+        }
+
+        return sum;
+    }
+
+    /// <summary>A bound of the demand less what the wheel model asks there of the driven axles, which their net traction holds already, N.</summary>
+    private static double Beside(PullDemand demand, DemandBound bound)
+    {
+        var (frame, terms, state) = demand.At(bound);
+        var f = frame.Flat;
+        var carry = 1 - (terms.BellyLoad / f.Weight);
+        var sum = terms.Total;
+        for (var i = 0; i < f.Count.Length; i++)
+        {
+            if (f.Driven[i] && f.Load[i] > 0) sum -= f.Load[i] * carry * BrixiusKernel.MotionResistanceRatio(OwnTractionKernel.Numeric(f, i, carry, state.Index), 0, BrixiusConstants.Radial);
+        }
+
+        return sum;
+    }
+}
