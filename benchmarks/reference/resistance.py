@@ -169,6 +169,11 @@ for name, loads, belly, driven, percent in [("full", (256.196e3, 126.824e3, 126.
     row("own-wheels-" + name, "own-wheels", [("state", name, "class")] + [(f"N{i + 1}", l, "N") for i, l in enumerate(loads)] + [(f"driven{i + 1}", p, "1") for i, p in enumerate(driven)] + [("W_b", belly, "N"), ("grade", percent / 100, "1"), ("CI", 245e3, "Pa")],
         [("gross", gross, "N"), ("resistance", resistance, "N"), ("critical", critical, "Pa")], "rel 1e-8")
 
+# --- haul road: a line through its two printed points -----------------------------------------------------------------------
+for n, (w, p) in enumerate([(300e3, 0.05), (120e3, 0.127), (510e3, 0.02)]):
+    line = np.polynomial.Polynomial.fit([0, 6 * 0.0254], [0.02, 0.11], 1)
+    row(f"haul-road-{n}", "haul-road", [("W", w, "N"), ("p", p, "m")], [("R", w * line(p), "N")])
+
 with open("shared/check-values/resistance-scipy.csv", "w", newline="", encoding="utf-8") as out:
     writer = csv.writer(out, lineterminator="\n")
     writer.writerow("id,model,given,expected,tolerance,authority,standing".split(","))

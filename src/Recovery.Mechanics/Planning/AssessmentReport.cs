@@ -79,8 +79,9 @@ internal static class AssessmentReport
         var rows = d.Terms.Select(t => Row(w, t.Name, t.Low.Newtons, t.Central.Newtons, t.High.Newtons)).ToList();
         rows.Add(Row(w, "together, " + w.Display.ForceUnit, d.LowNewtons, d.CentralNewtons, d.HighNewtons));
         w.Table(["pull along the ground", "low", "central", "high"], rows);
+        AssessmentReportMire.Basis(w, d);
         w.Paragraph("Handbook depth rule beside it (from memory): " + w.Display.Force(d.DepthRuleNewtons) + (d.MethodRatio is { } ratio ? ", " + Text.Number(ratio, 2) + " times central." : ".") + " Tackle and anchors are sized on " + w.Display.Force(d.PlanningHigh.Newtons) + ".");
-        w.Paragraph("Estimates of mire are good to a factor of two or three. Central is once the wheels " + (d.Stuck.Wheels == WheelMotion.Locked ? "slide locked" : "turn") + "; with locked wheels it would be " + w.Display.Force(d.CentralLocked.Newtons) + ". Once it has broken loose about " + w.Display.Force(d.AfterBreakout.Newtons) + " go on holding it.");
+        w.Paragraph("Estimates of mire are good to a factor of two or three. Central is once the wheels " + (d.Stuck.Wheels == WheelMotion.Locked ? "slide locked" : "turn") + "; with locked wheels it would be " + w.Display.Force(d.CentralLocked.Newtons) + ".");
         if (d.RigidStep is { } step) w.Paragraph("Were the soil ahead rigid, climbing it would take " + w.Display.Force(step.Newtons) + "; shown beside, not added.");
     }
 
@@ -95,6 +96,7 @@ internal static class AssessmentReport
         }
 
         w.Paragraph("As it sank it would just have moved itself on a cone index of " + w.Display.Pressure(critical.Pascals) + "; the soil under its wheels is rated at " + w.Display.Pressure(d.Stuck.Soil.RatingConeIndex.Pascals) + ". Its driven wheels could put down " + w.Display.Force(d.OwnGrossTraction.Newtons) + " gross against the " + w.Display.Force(d.CentralNewtons) + " that hold it" + (d.Stuck.AnyWheelBuried ? "; on buried wheels that figure is outside the range of every wheel model." : "."));
+        AssessmentReportMire.Grip(w, d);
     }
 
     private static void Capability(ReportBuilder w, Assessment a)

@@ -56,7 +56,7 @@ internal static class PlanFingerprint
         var f = s.Flat;
         for (var i = 0; i < f.Count.Length; i++)
         {
-            foreach (var value in (double[])[f.Count[i], f.Width[i], f.Diameter[i], f.Sinkage[i], f.NumericPerPascal[i], f.Load[i], f.UpliftShare[i], f.Driven[i] ? 1 : 0, f.Braked[i] ? 1 : 0]) hash.Add(value);
+            foreach (var value in (double[])[f.Count[i], f.Width[i], f.Diameter[i], f.Sinkage[i], f.NumericPerPascal[i], f.Load[i], f.UpliftShare[i], f.BellyTakes?[i] ?? -1, f.Driven[i] ? 1 : 0, f.Braked[i] ? 1 : 0]) hash.Add(value);
         }
 
         foreach (var value in (double[])[f.Weight, f.Grade, f.BellyLength, f.BellyWidth, f.BellyImmersion, f.UnitWeight, f.AdhesionFactor, f.Dug ? 1 : 0, f.SidesDug ? 1 : 0, (int)f.Face.Kind, f.Face.First, f.Face.Second]) hash.Add(value);

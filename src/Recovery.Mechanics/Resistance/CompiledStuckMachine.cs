@@ -88,6 +88,7 @@ internal sealed class CompiledStuckMachine
 
         for (var i = 0; i < n; i++) share[i] = asFound[i] / foundSum;
         Belly? down = s.Belly, downAsFound = s.BellyAsFound;
+        var takes = Takes(now, suspension, down?.Middle ?? downAsFound?.Middle);
         var flat = new DemandFlat
         {
             Count = count,
@@ -99,7 +100,8 @@ internal sealed class CompiledStuckMachine
             Step = step,
             NumericPerPascal = numeric,
             Load = loads,
-            UpliftShare = share,
+            UpliftShare = takes ?? share,
+            BellyTakes = down is null ? null : takes,
             Buried = buried,
             Driven = driven,
             Braked = braked,
@@ -170,6 +172,15 @@ internal sealed class CompiledStuckMachine
     }
 
     private static double Cap(double index, double critical) => critical < index ? critical : index;
+
+    /// <summary>How a vertical force at the middle of the belly is shared among the axles; null where its place is not known.</summary>
+    private static double[]? Takes(Machine machine, Suspension suspension, UnitsNet.Length? middle)
+    {
+        if (middle is not { } place) return null;
+        var shares = new double[machine.Axles.Count];
+        AxleStaticsKernel.Share(machine.AxlePositions, machine.Resolve(suspension) != Suspension.StraightFrame, 1, place.Meters, shares);
+        return shares;
+    }
 
     private static double[] Loads(Machine machine, double theta, int sign, Suspension suspension)
     {

@@ -36,10 +36,10 @@ internal static class DemandExplanation
     private static void Axle(WorkingBuilder working, PullDemand demand, DemandFlat f, in DemandState s, in DemandTerms t, int i, string rho, string floor, string wall, string gamma, string alpha)
     {
         var name = demand.AxleName(i);
-        var carry = 1 - (t.BellyLoad / f.Weight);
+        var carry = f.Carry(i, t.BellyLoad);
         var load = f.Load[i] * carry / f.Count[i];
         string wi = Text.Number(load / 1000), b = Text.Number(f.Width[i]), z = Text.Number(f.Sinkage[i]), contact = Text.Number(f.Contact[i]);
-        working.Step("W_i", "load of one wheel, " + name, "N_i (1 - W_b/W)/n", Text.Number(f.Load[i] / 1000) + " x " + Text.Number(carry) + "/" + Text.Number(f.Count[i]), Text.Kilonewtons(load), ResistanceSources.Composition);
+        working.Step("W_i", "load of one wheel, " + name, f.BellyTakes is null ? "N_i (1 - W_b/W)/n" : "(N_i - q_i W_b)/n, q_i by statics of the belly's place", Text.Number(f.Load[i] / 1000) + " x " + Text.Number(carry) + "/" + Text.Number(f.Count[i]), Text.Kilonewtons(load), ResistanceSources.Composition);
         var ratio = load > 0 ? BrixiusKernel.MotionResistanceRatio(s.Index * f.NumericPerPascal[i] / carry, 0, BrixiusConstants.Radial) : 0;
         working.Step("R_model", "one wheel by the wheel model, " + name, "W_i (0.9/B_n + 0.0325)", wi + " x " + Text.Number(ratio), Text.Kilonewtons(load * ratio), TerramechanicsSources.BrixiusRadial);
         if (!f.Buried[i])

@@ -33,6 +33,9 @@ internal sealed class DemandFlat
     /// <summary>Shares of the axle loads as found, for the uplift.</summary>
     public required double[] UpliftShare { get; init; }
 
+    /// <summary>Share of the belly's load that comes off each axle, by statics where the place of the belly is known; null: the same fraction off every axle.</summary>
+    public double[]? BellyTakes { get; init; }
+
     /// <summary>Whether wheels are sunk more than a tenth of their diameter.</summary>
     public required bool[] Buried { get; init; }
 
@@ -80,4 +83,10 @@ internal sealed class DemandFlat
 
     /// <summary>Area of the belly on the ground.</summary>
     public double BellyArea => BellyLength * BellyWidth;
+
+    /// <summary>Share of its load that an axle still carries beside a belly that carries a load.</summary>
+    public double Carry(int axle, double bellyLoad) =>
+        BellyTakes is not { } takes ? 1 - (bellyLoad / Weight)
+        : Load[axle] > 0 ? System.Math.Max(0, 1 - (bellyLoad * takes[axle] / Load[axle]))
+        : 0;
 }

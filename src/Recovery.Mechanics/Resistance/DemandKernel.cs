@@ -18,14 +18,13 @@ internal static class DemandKernel
         t.Locked = s.Locked;
         var area = f.BellyArea;
         t.BellyLoad = UnderbodyKernel.Carried(f.Weight, area, f.WheelArea, s.Floor);
-        var carry = 1 - (t.BellyLoad / f.Weight);
         if (area > 0)
         {
             t.Belly = UnderbodyKernel.Drag(f.BellyLength, f.BellyWidth, f.BellyImmersion, s.Floor, f.UnitWeight, f.AdhesionFactor);
             if (s.Sealed && s.Uplift > 0) Uplift(f, s, area, ref t);
         }
 
-        for (var i = 0; i < f.Count.Length; i++) Axle(f, s, i, carry, ref t);
+        for (var i = 0; i < f.Count.Length; i++) Axle(f, s, i, f.Carry(i, t.BellyLoad), ref t);
         if (f.AnyBuried) t.Climb = f.Weight * Math.Sin(s.Exit);
         t.Grade = f.Weight * Math.Sin(f.Grade);
     }

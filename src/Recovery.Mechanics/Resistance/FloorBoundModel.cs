@@ -1,4 +1,5 @@
 using System;
+using Recovery.Mechanics.Ground;
 using Recovery.Mechanics.Machines;
 using Recovery.Mechanics.Provenance;
 using UnitsNet;
@@ -31,7 +32,7 @@ public sealed class FloorBoundModel : IModel
     /// <inheritdoc/>
     public Validity Validity { get; } = new(
         new ValidityLimit("N_c", "bearing factor of a shallow contact", 5, 6.2, string.Empty, ResistanceSources.BearingFactor),
-        new ValidityLimit("s_b", "bound on the floor", 1, double.PositiveInfinity, "kPa", Ground.GroundSources.WallAndFloor));
+        new ValidityLimit("s_b", "bound on the floor", 1, double.PositiveInfinity, "kPa", GroundSources.WallAndFloor));
 
     /// <summary>Gives the floor that carries one wheel.</summary>
     /// <param name="sectionWidth">Tyre width b, 0.1 to 1.5 m.</param>
@@ -87,7 +88,7 @@ public sealed class FloorBoundModel : IModel
     /// <returns>The worked steps; the last is the bound.</returns>
     /// <exception cref="ArgumentNullException">The machine is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The factor is outside its range.</exception>
-    public Working Explain(StuckMachine stuck, double bearingFactor = UnderbodyKernel.BearingFactor)
+    public Working ExplainWholeMachine(StuckMachine stuck, double bearingFactor = UnderbodyKernel.BearingFactor)
     {
         var r = WholeMachine(stuck, bearingFactor);
         var c = Compiled(stuck);

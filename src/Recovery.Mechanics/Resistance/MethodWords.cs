@@ -25,7 +25,7 @@ internal static class MethodWords
         if (stuck.BellyFreed) known.Add("that the belly is free");
         if (stuck.MeetsUncutSoil is { } meets && !meets.Any(m => m)) known.Add("that the ruts are open");
         var factor = DepthRule.Factor(demand.DepthClass);
-        return "The rule looks at weight and depth alone, here " + Text.Number(factor) + " times the weight"
+        return "The rule looks at weight and depth alone, here " + (factor == 1 ? "once" : factor == 2 ? "twice" : "three times") + " the weight"
             + (known.Count > 0 ? "; it does not know " + string.Join(" and ", known) + "." : ": a heavy machine in weak ground needs less.");
     }
 

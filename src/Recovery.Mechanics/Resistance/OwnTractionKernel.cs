@@ -6,27 +6,32 @@ namespace Recovery.Mechanics.Resistance;
 internal static class OwnTractionKernel
 {
     /// <summary>Gross traction of one axle; 0 where it is not driven or carries nothing.</summary>
-    public static double Gross(DemandFlat f, int axle, double carry, double indexPascals)
+    public static double Gross(DemandFlat f, int axle, double bellyLoad, double indexPascals)
     {
-        if (!f.Driven[axle] || !(f.Load[axle] > 0)) return 0;
-        return f.Load[axle] * carry * BrixiusKernel.GrossTractionRatio(Numeric(f, axle, carry, indexPascals), CriticalIndexKernel.PlanningSlip, BrixiusConstants.Bias);
+        var load = Load(f, axle, bellyLoad);
+        if (!f.Driven[axle] || !(load > 0)) return 0;
+        return load * BrixiusKernel.GrossTractionRatio(Numeric(f, axle, bellyLoad, indexPascals), CriticalIndexKernel.PlanningSlip, BrixiusConstants.Bias);
     }
 
     /// <summary>Motion resistance of one axle by the wheel model: at the planning slip where it is driven, towed where not.</summary>
-    public static double Resistance(DemandFlat f, int axle, double carry, double indexPascals)
+    public static double Resistance(DemandFlat f, int axle, double bellyLoad, double indexPascals)
     {
-        if (!(f.Load[axle] > 0)) return 0;
-        return f.Load[axle] * carry * BrixiusKernel.MotionResistanceRatio(Numeric(f, axle, carry, indexPascals), f.Driven[axle] ? CriticalIndexKernel.PlanningSlip : 0, BrixiusConstants.Bias);
+        var load = Load(f, axle, bellyLoad);
+        if (!(load > 0)) return 0;
+        return load * BrixiusKernel.MotionResistanceRatio(Numeric(f, axle, bellyLoad, indexPascals), f.Driven[axle] ? CriticalIndexKernel.PlanningSlip : 0, BrixiusConstants.Bias);
     }
 
     /// <summary>Gross traction of all driven axles.</summary>
-    public static double Gross(DemandFlat f, double carry, double indexPascals)
+    public static double Gross(DemandFlat f, double bellyLoad, double indexPascals)
     {
         double sum = 0;
-        for (var i = 0; i < f.Count.Length; i++) sum += Gross(f, i, carry, indexPascals);
+        for (var i = 0; i < f.Count.Length; i++) sum += Gross(f, i, bellyLoad, indexPascals);
         return sum;
     }
 
     /// <summary>Wheel numeric on the load beside the belly; 0 where the axle carries nothing.</summary>
-    public static double Numeric(DemandFlat f, int axle, double carry, double indexPascals) => f.Load[axle] > 0 ? indexPascals * f.NumericPerPascal[axle] / carry : 0;
+    public static double Numeric(DemandFlat f, int axle, double bellyLoad, double indexPascals) => Load(f, axle, bellyLoad) > 0 ? indexPascals * f.NumericPerPascal[axle] / f.Carry(axle, bellyLoad) : 0;
+
+    /// <summary>Load of an axle beside the belly.</summary>
+    public static double Load(DemandFlat f, int axle, double bellyLoad) => f.Load[axle] * f.Carry(axle, bellyLoad);
 }

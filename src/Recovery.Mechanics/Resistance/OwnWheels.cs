@@ -14,16 +14,16 @@ internal static class OwnWheels
     public static IReadOnlyList<AxleTraction> Axles(PullDemand demand)
     {
         var f = demand.Compiled.Flat;
-        var carry = demand.Carry;
+        var belly = demand.Bounds.Central.BellyLoad;
         var index = demand.Compiled.Assumptions.IndexCentral;
         var axles = new List<AxleTraction>(f.Count.Length);
         for (var i = 0; i < f.Count.Length; i++)
         {
-            double numeric = OwnTractionKernel.Numeric(f, i, carry, index), wheel = f.Load[i] * carry / f.Count[i], b = f.Width[i], d = f.Diameter[i];
-            IReadOnlyList<ValidityFlag> flags = f.Load[i] > 0
+            double load = OwnTractionKernel.Load(f, i, belly), numeric = OwnTractionKernel.Numeric(f, i, belly, index), wheel = load / f.Count[i], b = f.Width[i], d = f.Diameter[i];
+            IReadOnlyList<ValidityFlag> flags = load > 0
                 ? BrixiusModel.Bias.Validity.Flag(b / d, demand.Stuck.Machine.Axles[i].Tyre.DeflectionRatio(f.Load[i] / f.Count[i]), wheel / (b * d) / 1000, numeric, wheel / 1000)
                 : [];
-            axles.Add(new AxleTraction(demand.AxleName(i), f.Driven[i], f.Buried[i], f.Load[i] * carry, numeric, OwnTractionKernel.Gross(f, i, carry, index), OwnTractionKernel.Resistance(f, i, carry, index), flags));
+            axles.Add(new AxleTraction(demand.AxleName(i), f.Driven[i], f.Buried[i], load, numeric, OwnTractionKernel.Gross(f, i, belly, index), OwnTractionKernel.Resistance(f, i, belly, index), flags));
         }
 
         return axles.AsReadOnly();

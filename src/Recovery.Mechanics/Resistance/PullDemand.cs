@@ -130,7 +130,7 @@ public sealed class PullDemand
     public Force CentralLocked => Force.FromNewtons(CentralAs(locked: true));
 
     /// <summary>Gets the gross traction of the driven axles at the rating cone index, slip 0.30, bias constants, on the loads beside the belly. A resource listed apart, never taken off the demand; on buried wheels the model is out of range.</summary>
-    public Force OwnGrossTraction => Force.FromNewtons(OwnTractionKernel.Gross(_compiled.Flat, Carry, _compiled.Assumptions.IndexCentral));
+    public Force OwnGrossTraction => Force.FromNewtons(OwnTractionKernel.Gross(_compiled.Flat, _bounds.Central.BellyLoad, _compiled.Assumptions.IndexCentral));
 
     /// <summary>Gets what it is worth that the machine drives its own wheels, with the reason where that is little: locked less turning, plus net traction of rolling wheels within the range of the wheel model.</summary>
     public OwnWheelsWorth DrivingOwnWheels => OwnWheels.Worth(this);
@@ -161,9 +161,6 @@ public sealed class PullDemand
     internal double DepthRuleNewtons => Resistance.DepthRule.Factor(DepthClass) * _compiled.Flat.Weight;
 
     internal DemandBounds Bounds => _bounds;
-
-    /// <summary>Share of every axle load that the wheels carry beside the belly, at central.</summary>
-    internal double Carry => 1 - (_bounds.Central.BellyLoad / _compiled.Flat.Weight);
 
     internal CompiledStuckMachine Compiled => _compiled;
 

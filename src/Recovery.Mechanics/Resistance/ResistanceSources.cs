@@ -78,10 +78,26 @@ internal static class ResistanceSources
     /// <summary>Coefficient of consolidation.</summary>
     public static readonly Source ConsolidationChart = new("navfac-dm-7.1", "NAVFAC DM-7.1, coefficient of consolidation against liquid limit", Standing.Secondary);
 
+    /// <summary>Haul-road rule.</summary>
+    public static readonly Source HaulRoad = new("haul-road-rule", "Haul-road rule of civil-engineering handbooks, 2 % of the weight and 1.5 % for an inch of penetration", Standing.Secondary);
+
+    /// <summary>Rolling on roads.</summary>
+    public static readonly Source Moyer = new("moyer-rolling", "Moyer, rolling resistance of pneumatic tyres, as given in Marks Standard Handbook for Mechanical Engineers", Standing.Secondary);
+
+    /// <summary>Rolling of car tyres.</summary>
+    public static readonly Source WongRolling = new("wong-rolling", "Wong, Theory of Ground Vehicles, rolling resistance of car tyres on surfaces", Standing.FromMemory);
+
+    /// <summary>Rolling of farm tyres.</summary>
+    public static readonly Source McKibben = new("mckibben-davidson-1939", "McKibben and Davidson 1939, rolling resistance of pneumatic farm tyres, in Marks Standard Handbook for Mechanical Engineers (values)", Standing.FromMemory);
+
+    /// <summary>Rolling of earthmoving machines.</summary>
+    public static readonly Source EarthmovingTable = new("fm-5-434-rolling", "US Army FM 5-434, rolling resistance of earthmoving machines in pounds for a short ton", Standing.FromMemory);
+
     /// <summary>All sources of the room.</summary>
     public static IEnumerable<Source> All { get; } =
     [
         Rankine, Suction, BearingFactor, Composition, DepthRule, DepthRuleReductions, ExitSlopes, RankineFriction, Matlock, VerleyLund, DnvLateral, Reece, Bulldozing, BulldozingFactors,
         ReverseBearing, Skempton, ApiBearing, Cavitation, Lee, Muga, Liu, Das, Consolidation, ConsolidationChart,
+        HaulRoad, Moyer, WongRolling, McKibben, EarthmovingTable,
     ];
 }

@@ -122,10 +122,10 @@ internal static class SelfRecoverySteps
     private static double Net(PullDemand demand, double index)
     {
         var f = demand.Compiled.Flat;
-        double sum = 0;
+        double sum = 0, belly = demand.Bounds.Central.BellyLoad;
         for (var i = 0; i < f.Count.Length; i++)
         {
-            if (f.Driven[i]) sum += OwnTractionKernel.Gross(f, i, demand.Carry, index) - OwnTractionKernel.Resistance(f, i, demand.Carry, index);
+            if (f.Driven[i]) sum += OwnTractionKernel.Gross(f, i, belly, index) - OwnTractionKernel.Resistance(f, i, belly, index);
         }
 
         return sum;
@@ -136,11 +136,11 @@ internal static class SelfRecoverySteps
     {
         var (frame, terms, state) = demand.At(bound);
         var f = frame.Flat;
-        var carry = 1 - (terms.BellyLoad / f.Weight);
         var sum = terms.Total;
         for (var i = 0; i < f.Count.Length; i++)
         {
-            if (f.Driven[i] && f.Load[i] > 0) sum -= f.Load[i] * carry * BrixiusKernel.MotionResistanceRatio(OwnTractionKernel.Numeric(f, i, carry, state.Index), 0, BrixiusConstants.Radial);
+            var load = OwnTractionKernel.Load(f, i, terms.BellyLoad);
+            if (f.Driven[i] && load > 0) sum -= load * BrixiusKernel.MotionResistanceRatio(OwnTractionKernel.Numeric(f, i, terms.BellyLoad, state.Index), 0, BrixiusConstants.Radial);
         }
 
         return sum;

@@ -38,7 +38,7 @@ public class DemandBasisTests
         Assert.Equal("rear axle", Assert.Single(basis[1].MeetsUncutSoil));
         Assert.Equal("wheels turn, buried ones at 0.1 of their load; vented; drawn back along open ruts; exit 1:10, not measured; weakest wall, floor at which the belly goes over to its share by area, where the sum is least", basis[0].How);
         Assert.Equal("wheels turn, buried ones at 0.15 of their load; sealed; uncut soil ahead of the rear axle; exit 1:6, not measured; no uplift of its belly, which the wheels could not bear; middle strengths of wall and floor", basis[1].How);
-        Assert.Equal("braked wheels slide locked; sealed; uncut soil ahead of the front axle, middle axle, rear axle; exit 1:4, not measured; 1 of the uplift of its belly, as far as the wheels bear it; strongest wall, strongest floor, where the sum is greatest", basis[2].How);
+        Assert.Equal("braked wheels slide locked; sealed; uncut soil ahead of the front axle, middle axle, rear axle; exit 1:4, not measured; all the uplift of its belly, as far as the wheels bear it; strongest wall, strongest floor, where the sum is greatest", basis[2].How);
         Assert.StartsWith("high 818 kN: braked wheels slide locked", basis[2].ToString(), StringComparison.Ordinal);
     }
 
@@ -95,7 +95,7 @@ public class DemandBasisTests
         Assert.Null(PullDemand.Estimate(StuckHarvester().Without("beet").Dug(OneInSix)).MethodReason);
         var free = PullDemand.Estimate(StuckHarvester().Without("beet").Dug(OneInSix).WithBellyFreed());
         Assert.Equal(2.08518, free.MethodRatio!.Value, 0.0001);
-        Assert.Equal("The rule looks at weight and depth alone, here 1 times the weight; it does not know that the hole has been dug and that the belly is free.", free.MethodReason);
+        Assert.Equal("The rule looks at weight and depth alone, here once the weight; it does not know that the hole has been dug and that the belly is free.", free.MethodReason);
         Assert.Contains(free.Findings, f => f.Id == "mire.methods-differ" && f.Subject == free.MethodReason);
         // A light machine in strong clay, sealed: the soil model asks for more.
         var light = PullDemand.Estimate(new StuckMachine(

@@ -45,7 +45,7 @@ public class HoleModelTests
         row.MatchesOne("A_wheels", bound.WheelArea.SquareMeters);
         row.MatchesOne("A_belly", bound.BellyArea.SquareMeters);
         Assert.Equal(bound.Strength.Pascals, bound.Floor.Pascals);
-        Assert.Equal(Text.Kilopascals(bound.Strength.Pascals), FloorBoundModel.Instance.Explain(stuck, row.Si("N_c")).Steps[^1].Value);
+        Assert.Equal(Text.Kilopascals(bound.Strength.Pascals), FloorBoundModel.Instance.ExplainWholeMachine(stuck, row.Si("N_c")).Steps[^1].Value);
     }
 
     /// <summary>The bound belongs to the machine as it sank: taking beet off or freeing the belly leaves it.</summary>

@@ -32,10 +32,9 @@ public class SelfRecoveryTests
             NumericPerPascal = Enumerable.Range(0, 3).Select(i => BrixiusKernel.Numeric(1, b[i], d[i], 0.2, loads[i] / 2)).ToArray(),
             Load = loads, UpliftShare = [0, 0, 0], Buried = [false, false, false], Driven = driven, Braked = [true, true, true], Weight = weight,
         };
-        var carry = 1 - (row.Si("W_b") / weight);
         row.Matches(
-            ("gross", OwnTractionKernel.Gross(f, carry, row.Si("CI"))),
-            ("resistance", Enumerable.Range(0, 3).Sum(i => OwnTractionKernel.Resistance(f, i, carry, row.Si("CI")))),
+            ("gross", OwnTractionKernel.Gross(f, row.Si("W_b"), row.Si("CI"))),
+            ("resistance", Enumerable.Range(0, 3).Sum(i => OwnTractionKernel.Resistance(f, i, row.Si("W_b"), row.Si("CI")))),
             ("critical", CriticalIndexKernel.Find(f.NumericPerPascal, loads, driven, weight * Math.Sin(theta), BrixiusConstants.Radial)));
         if (row.Word("state") is not ("full" or "empty")) return;
         var self = SelfRecovery.Estimate(row.Word("state") == "full" ? StuckHarvester() : StuckHarvester().Without("beet"));

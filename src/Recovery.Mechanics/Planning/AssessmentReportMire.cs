@@ -1,0 +1,32 @@
+using System.Linq;
+using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Resistance;
+
+namespace Recovery.Mechanics.Planning;
+
+/// <summary>The parts of the report on how the demand arises and on self-recovery.</summary>
+internal static class AssessmentReportMire
+{
+    /// <summary>How each bound arises, and what stands beside.</summary>
+    public static void Basis(ReportBuilder w, PullDemand demand)
+    {
+        foreach (var bound in demand.Basis)
+            w.Item("- ", (bound.Bound == DemandBound.Low ? "low: " : bound.Bound == DemandBound.High ? "high: " : "central: ") + bound.How + ".");
+        var goesOn = demand.Sustained;
+        w.Paragraph("That is the first movement. Once wheels and belly have broken loose " + w.Display.Force(goesOn.LowNewtons) + ", " + w.Display.Force(goesOn.CentralNewtons) + " and " + w.Display.Force(goesOn.HighNewtons) + " go on holding it (low, central, high).");
+        if (demand.Compiled.Flat.Grade > 0 && demand.DepthRuleNewtons > 0) w.Paragraph("Mire and grade are summed here; the handbook takes the larger alone.");
+    }
+
+    /// <summary>What its own axles grip, and what lightening does to the soil it would need.</summary>
+    public static void Grip(ReportBuilder w, PullDemand demand)
+    {
+        var self = SelfRecovery.Estimate(demand.Stuck);
+        w.Paragraph(self.Statement);
+        w.Table(["axles on the load beside the belly, " + w.Display.ForceUnit, "grip", "ask", "net"], self.Axles.Select(a => (System.Collections.Generic.IReadOnlyList<string>)[a.Name + (a.Driven ? string.Empty : ", not driven") + (a.InRange ? string.Empty : " (not credited)"), w.Display.Cell(a.GrossTraction.Newtons), w.Display.Cell(a.MotionResistance.Newtons), w.Display.Cell(a.NetTraction.Newtons)]).ToList());
+        var steps = self.Steps();
+        if (self.CriticalConeIndex is not { } now || steps.Count == 0) return;
+        w.Paragraph("On wheels that roll it would move itself in its present state on a cone index of " + w.Display.Pressure(now.Pascals) + ". What lightening does to that number:");
+        foreach (var step in steps)
+            w.Item("- ", step.Name + ": " + (step.CriticalConeIndex is { } index ? w.Display.Pressure(index.Pascals) : "no soil would do") + (step.Remark.Length > 0 ? ", " + step.Remark : string.Empty) + ".");
+    }
+}
