@@ -29,6 +29,16 @@ public sealed record AttachmentLoad
         InwardCareless = Force.FromNewtons(inward * loads.Careless);
     }
 
+    internal AttachmentLoad(AttachmentPoint point, double steady, double procedure, double careless)
+    {
+        Point = point;
+        Sides = 1;
+        Share = 1;
+        Steady = TotalSteady = Force.FromNewtons(steady);
+        Procedure = TotalProcedure = Force.FromNewtons(procedure);
+        Careless = TotalCareless = Force.FromNewtons(careless);
+    }
+
     /// <summary>Gets the attachment.</summary>
     public AttachmentPoint Point { get; }
 

@@ -32,6 +32,15 @@ public sealed record Bridle : RigPart
     /// <summary>Gets whether an included angle beyond 90 and up to 120 degrees was accepted by somebody competent who knows the squeeze on the anchors. Beyond 120 nothing is accepted.</summary>
     public bool WideAngleAccepted { get; init; }
 
+    /// <summary>Gets the inside length of the eye it runs through; null where nobody measured it. Accepted range 0.05 to 5 m.</summary>
+    public Length? EyeLength { get; init => field = value is { } v ? Length.FromMeters(Guard.Metres(v, 0.05, 5, nameof(EyeLength))) : null; }
+
+    /// <summary>Gets the thickness of its bight where it lies in the eye, folded as it lies; null where nobody measured it. Accepted range 2 to 300 mm.</summary>
+    public Length? BightThickness { get; init => field = value is { } v ? Length.FromMeters(Guard.Metres(v, 0.002, 0.3, nameof(BightThickness))) : null; }
+
+    /// <summary>Gets the angle by which its bight opens the eye; null where eye or bight was not measured. At most 20 degrees in a soft eye (EN 1492-1 annex, reported).</summary>
+    public Angle? EyeOpening => EyeLength is { } eye && BightThickness is { } bight ? Angle.FromRadians(BridleKernel.EyeOpening(eye.Meters, bight.Meters)) : null;
+
     /// <summary>Gets the included angle between the legs.</summary>
     public Angle IncludedAngle => Angle.FromRadians(IncludedRadians);
 
@@ -55,7 +64,7 @@ public sealed record Bridle : RigPart
         }
     }
 
-    internal Bridle WithStrap(Strap strap) => new(strap, SpacingMetres) { Lean = Lean, WideAngleAccepted = WideAngleAccepted };
+    internal Bridle WithStrap(Strap strap) => new(strap, SpacingMetres) { Lean = Lean, WideAngleAccepted = WideAngleAccepted, EyeLength = EyeLength, BightThickness = BightThickness };
 
     internal double SpacingMetres { get; }
 
@@ -87,6 +96,14 @@ public sealed record Bridle : RigPart
         return new Bridle(strap, spacing);
     }
 
+    /// <summary>Gives the length of strap for a wanted included angle, pull in the middle: w/sin(theta/2).</summary>
+    /// <param name="anchorSpacing">Distance between the anchors, 0.2 to 6 m.</param>
+    /// <param name="includedAngle">Wanted angle between the legs, 1 to 120 degrees.</param>
+    /// <returns>The length of the whole strap.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static Length LengthFor(Length anchorSpacing, Angle includedAngle) =>
+        Length.FromMeters(BridleKernel.LengthFor(Guard.Metres(anchorSpacing, 0.2, 6, nameof(anchorSpacing)), Guard.Radians(includedAngle, 1, 120, nameof(includedAngle))));
+
     /// <summary>Works out angle and leg shares step by step.</summary>
     /// <returns>The worked steps.</returns>
     public Working Explain()
@@ -108,6 +125,12 @@ public sealed record Bridle : RigPart
     /// <param name="accepted">The value, as in <see cref="WideAngleAccepted"/>.</param>
     /// <returns>The changed copy.</returns>
     public Bridle WithWideAngleAccepted(bool accepted) => this with { WideAngleAccepted = accepted };
+
+    /// <summary>Gives the same with the eye it runs through and its bight measured. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="eyeLength">Inside length of the eye, as in <see cref="EyeLength"/>.</param>
+    /// <param name="bightThickness">Thickness of the bight, as in <see cref="BightThickness"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Bridle WithEye(Length? eyeLength, Length? bightThickness) => this with { EyeLength = eyeLength, BightThickness = bightThickness };
 
     /// <summary>Gives the bridle in words, invariant culture.</summary>
     /// <returns>Strap, spacing and angle.</returns>

@@ -16,6 +16,9 @@ internal static class BridleInspection
     /// <summary>Gate beyond which it is refused, degrees.</summary>
     public const double Refused = 120;
 
+    /// <summary>Most that a soft eye may be opened, degrees.</summary>
+    public const double EyeLimit = 20;
+
     public static void Add(Bridle bridle, List<Finding> findings)
     {
         // Gates are whole degrees; a value within rounding of one belongs to the better side.
@@ -29,6 +32,9 @@ internal static class BridleInspection
             if (degrees <= gate && degrees * RigStrengthFindings.Near > gate) findings.Add(new Finding(RiggingFindings.BridleNearGate, bridle.Name, gate, degrees, "deg"));
         }
 
+        if (bridle.EyeOpening is { } opening && Math.Round(opening.Degrees, 9) > EyeLimit) findings.Add(new Finding(RiggingFindings.EyeOpensWide, bridle.Name, EyeLimit, opening.Degrees, "deg"));
+        else if (bridle.EyeOpening is { } near && near.Degrees * RigStrengthFindings.Near > EyeLimit) findings.Add(new Finding(RiggingFindings.BridleNearGate, "bight of the " + bridle.Name + " in its eye", EyeLimit, near.Degrees, "deg"));
         findings.Add(new Finding(RiggingFindings.NoRedundancy, bridle.Name));
+        findings.Add(new Finding(RiggingFindings.BridleWears, bridle.Name));
     }
 }

@@ -48,6 +48,9 @@ internal static class BridleKernel
     /// <summary>Share of the pull in the easier leg at the friction limit, 1/sqrt(r^2 + 2 r cos(theta) + 1).</summary>
     public static double LegShareLow(double includedAngle, double friction) => LegShareHigh(includedAngle, friction) * Math.Exp(-friction * (Math.PI - includedAngle));
 
+    /// <summary>Friction coefficient that holds a ratio of tensions at an included angle: ln(ratio)/(pi - theta).</summary>
+    public static double FrictionOf(double ratio, double includedAngle) => Math.Log(ratio) / (Math.PI - includedAngle);
+
     /// <summary>Inward force at each anchor over the pull, tan(theta/2)/2.</summary>
     public static double Inward(double includedAngle) => Math.Tan(includedAngle / 2) / 2;
 
@@ -59,6 +62,16 @@ internal static class BridleKernel
 
     /// <summary>Length of strap for a wanted included angle, pull in the middle: w/sin(theta/2).</summary>
     public static double LengthFor(double spacing, double includedAngle) => spacing / Math.Sin(includedAngle / 2);
+
+    /// <summary>Direction of a fixed leg from its anchor, at a place along the anchors, to the ring: from the middle line, towards the second anchor positive.</summary>
+    public static double FixedDirection(double spacing, double first, double second, double anchor)
+    {
+        double x = ((first * first) - (second * second)) / (2 * spacing), y = Math.Sqrt((first * first) - ((x + (spacing / 2)) * (x + (spacing / 2))));
+        return Math.Atan2(x - anchor, y);
+    }
+
+    /// <summary>Angle by which an eye is opened by what lies in it: the eye's inside length l round a contact diameter d, sin(e/2) = (d/2)/(l - d/2).</summary>
+    public static double EyeOpening(double eyeLength, double contact) => 2 * Math.Asin(Math.Min(1, contact / 2 / (eyeLength - (contact / 2))));
 
     /// <summary>Force in the first of two fixed legs at phi1 and phi2 from the line of pull, one each side: P sin(phi2)/sin(phi1 + phi2). A pull outside the legs hangs on the nearer one alone.</summary>
     public static double FixedFirst(double pull, double first, double second) =>

@@ -9,9 +9,11 @@ public sealed record PartCheck
 {
     private readonly RigPlace _place;
     private readonly RigOutcome _outcome;
+    private readonly bool _runs;
 
-    internal PartCheck(RigPart part, in RigPlace place, in RigOutcome outcome, double steady, double procedure, double careless)
+    internal PartCheck(RigPart part, in RigPlace place, in RigOutcome outcome, double steady, double procedure, double careless, bool runs = false)
     {
+        _runs = runs || part is Bridle;
         Part = part;
         _place = place;
         _outcome = outcome;
@@ -29,7 +31,7 @@ public sealed record PartCheck
     /// <summary>Gets the name of the place in words.</summary>
     public string Name => Kind switch
     {
-        PlaceKind.Bight when Part is Bridle => Part.Name + ", bight in the eye (0.5)",
+        PlaceKind.Bight when _runs => Part.Name + ", bight in the eye (0.5)",
         PlaceKind.Bight => Part.Name + ", eye on the bight (0.5)",
         PlaceKind.BightWithFigure => Part.Name + ", bight (maker's figure)",
         _ => Part is Bridle ? Part.Name + ", leg" : Part.Name,
@@ -82,6 +84,9 @@ public sealed record PartCheck
 
     /// <summary>Gets the line pull at which the careless reserve of 1.5 is met exactly.</summary>
     public Force? AdmissibleCareless => Known(_place.Strength / (RigKernel.CarelessFloor * _place.Share));
+
+    /// <summary>Gets the line pull at which it parts by its derated strength.</summary>
+    public Force? PartingPull => Known(_place.Strength / _place.Share);
 
     internal RigPlace Place => _place;
 

@@ -27,4 +27,10 @@ internal static class PartialFactorKernel
 
     /// <summary>The larger of load x consequence x wear x material and floor x wear.</summary>
     public static double Full(Fibre fibre, double wear) => Math.Max(Load * Consequence * wear * Material(fibre), Floor * wear);
+
+    /// <summary>Material factor of steel wire and steel parts.</summary>
+    public const double SteelMaterial = 1.5;
+
+    /// <summary>The same for steel, material 1.5.</summary>
+    public static double FullSteel(double wear) => Math.Max(Load * Consequence * wear * SteelMaterial, Floor * wear);
 }

@@ -38,7 +38,7 @@ internal static class RigInspection
         OfAttachment(rig.Casualty, findings);
     }
 
-    private static void Of(string name, Rating rating, double? breaking, List<Finding> findings)
+    internal static void Of(string name, Rating rating, double? breaking, List<Finding> findings)
     {
         if (rating.Kind == RatingKind.Unknown) findings.Add(new Finding(RiggingFindings.RatingUnknown, name));
         else if (rating.Kind == RatingKind.ProofLoad && breaking is null) findings.Add(new Finding(RiggingFindings.ProofLoadOnly, name));
@@ -48,11 +48,16 @@ internal static class RigInspection
 
     private static void OfShackle(Rig rig, int i, Shackle shackle, List<Finding> findings)
     {
+        OfShackle(shackle, findings);
+        if (IsMetalJoiner(rig, i)) findings.Add(new Finding(RiggingFindings.MetalJoiner, shackle.Name));
+    }
+
+    internal static void OfShackle(Shackle shackle, List<Finding> findings)
+    {
         Of(shackle.Name, shackle.Rating, shackle.BreakingNewtons, findings);
         if (shackle.Damaged) findings.Add(new Finding(RiggingFindings.Damage, shackle.Name));
         if (StrengthKernel.OffAxis(shackle.OffAxis.Radians) == 0 || (shackle.Pin == ShacklePin.RoundPin && shackle.OffAxis.Radians > 0)) findings.Add(new Finding(RiggingFindings.ShackleOffAxis, shackle.Name));
         if (shackle.Pin == ShacklePin.Screw) findings.Add(new Finding(RiggingFindings.ScrewPin, shackle.Name));
-        if (IsMetalJoiner(rig, i)) findings.Add(new Finding(RiggingFindings.MetalJoiner, shackle.Name));
     }
 
     /// <summary>Steel with an elastic strap on either side, before or at the bridle.</summary>

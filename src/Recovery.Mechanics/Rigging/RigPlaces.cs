@@ -15,26 +15,35 @@ internal static class RigPlaces
         for (var i = 0; i < rig.Parts.Count; i++)
         {
             var share = bridle is not null && i >= rig.BridleIndex ? leg : 1;
-            switch (rig.Parts[i])
-            {
-                case Strap strap:
-                    places.Add(OfStrap(strap, i, share, policy, wear));
-                    if (i == rig.BridleIndex - 1) places.Add(OfBight(strap, i, share, policy, wear));
-                    break;
-                case Bridle b:
-                    places.Add(OfStrap(b.Strap, i, share, policy, wear));
-                    places.Add(OfBight(b.Strap, i, share, policy, wear));
-                    break;
-                case SoftShackle soft:
-                    places.Add(Of(i, PlaceKind.Strap, soft.Rating, 1, share, policy, PartialFactorKernel.Full(Fibre.Hmpe, wear), PartialFactorKernel.Floor * wear));
-                    break;
-                case Shackle shackle:
-                    places.Add(OfShackle(shackle, i, share));
-                    break;
-            }
+            OfPart(rig.Parts[i], i, share, i == rig.BridleIndex - 1, policy, wear, places);
         }
 
         return [.. places];
+    }
+
+    /// <summary>The places of one part: as a whole, and its bight where a strap lies in its eye or its middle runs through one.</summary>
+    public static void OfPart(RigPart part, int i, double share, bool bight, DesignFactorPolicy policy, double wear, List<RigPlace> places)
+    {
+        switch (part)
+        {
+            case Strap strap:
+                places.Add(OfStrap(strap, i, share, policy, wear));
+                if (bight) places.Add(OfBight(strap, i, share, policy, wear));
+                break;
+            case Bridle b:
+                places.Add(OfStrap(b.Strap, i, share, policy, wear));
+                places.Add(OfBight(b.Strap, i, share, policy, wear));
+                break;
+            case SoftShackle soft:
+                places.Add(Of(i, PlaceKind.Strap, soft.Rating, 1, share, policy, PartialFactorKernel.Full(Fibre.Hmpe, wear), PartialFactorKernel.Floor * wear));
+                break;
+            case SnatchBlock block:
+                places.Add(Of(i, PlaceKind.Strap, block.Rating, 1, share, policy, PartialFactorKernel.FullSteel(wear), PartialFactorKernel.Floor * wear));
+                break;
+            case Shackle shackle:
+                places.Add(OfShackle(shackle, i, share));
+                break;
+        }
     }
 
     private static RigPlace OfStrap(Strap strap, int part, double share, DesignFactorPolicy policy, double wear) =>

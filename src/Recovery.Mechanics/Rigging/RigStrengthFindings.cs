@@ -1,4 +1,6 @@
+using System;
 using System.Collections.Generic;
+using Recovery.Mechanics.Lines;
 using Recovery.Mechanics.Provenance;
 
 namespace Recovery.Mechanics.Rigging;
@@ -9,38 +11,41 @@ internal static class RigStrengthFindings
     /// <summary>A pass by less than this factor says so.</summary>
     public const double Near = 1.1;
 
-    public static void Add(RigCheck check, List<Finding> findings)
+    public static void Add(RigCheck check, List<Finding> findings) => Add(check.Places, check.Outcomes, check.Loads.Output, i => check.Part(i).Name, check.Loads.Procedure.SecondPull is null, findings);
+
+    /// <summary>The same for any arrangement.</summary>
+    public static void Add(RigPlace[] places, RigOutcome[] outcomes, in LineLoadOutput loads, Func<int, string> name, bool secondPullOpen, List<Finding> findings)
     {
-        var weakest = Careless(check, findings);
-        for (var i = 0; i < check.Places.Length; i++)
+        var weakest = Careless(outcomes, name, findings);
+        for (var i = 0; i < places.Length; i++)
         {
-            ref readonly var p = ref check.Places[i];
-            ref readonly var o = ref check.Outcomes[i];
-            Rated(check, i, p, o, findings);
+            ref readonly var p = ref places[i];
+            ref readonly var o = ref outcomes[i];
+            Rated(loads, name, i, p, o, findings);
             if (double.IsNaN(p.Strength)) continue;
-            Peak(check, i, p, o, findings);
-            if (check.Loads.Procedure.SecondPull is null && o.Reserve >= p.Floor && o.SecondReserve < p.Floor)
-                findings.Add(new Finding(RiggingFindings.SecondPullLow, Name(check, i), p.Floor, o.SecondReserve));
+            Peak(loads, name, i, p, o, findings);
+            if (secondPullOpen && o.Reserve >= p.Floor && o.SecondReserve < p.Floor)
+                findings.Add(new Finding(RiggingFindings.SecondPullLow, name(i), p.Floor, o.SecondReserve));
         }
 
-        if (weakest >= 0 && check.Outcomes[weakest].CarelessReserve >= RigKernel.CarelessFloor)
-            findings.Add(new Finding(RiggingFindings.CarelessHolds, Name(check, weakest), RigKernel.CarelessFloor, check.Outcomes[weakest].CarelessReserve));
+        if (weakest >= 0 && outcomes[weakest].CarelessReserve >= RigKernel.CarelessFloor)
+            findings.Add(new Finding(RiggingFindings.CarelessHolds, name(weakest), RigKernel.CarelessFloor, outcomes[weakest].CarelessReserve));
     }
 
     /// <summary>Places in the order of their careless reserve: those that would part, those that keep too little, those that keep it by less than a tenth. Gives the weakest.</summary>
-    private static int Careless(RigCheck check, List<Finding> findings)
+    private static int Careless(RigOutcome[] outcomes, Func<int, string> name, List<Finding> findings)
     {
         const double Parts = 1;
         int weakest = -1, start = findings.Count;
-        for (var i = 0; i < check.Outcomes.Length; i++)
+        for (var i = 0; i < outcomes.Length; i++)
         {
-            var reserve = check.Outcomes[i].CarelessReserve;
+            var reserve = outcomes[i].CarelessReserve;
             if (double.IsNaN(reserve)) continue;
-            if (weakest < 0 || reserve < check.Outcomes[weakest].CarelessReserve) weakest = i;
+            if (weakest < 0 || reserve < outcomes[weakest].CarelessReserve) weakest = i;
             if (reserve >= Near * RigKernel.CarelessFloor) continue;
-            var finding = reserve < Parts ? new Finding(RiggingFindings.CarelessParts, Name(check, i), Parts, reserve)
-                : reserve < RigKernel.CarelessFloor ? new Finding(RiggingFindings.CarelessLow, Name(check, i), RigKernel.CarelessFloor, reserve)
-                : new Finding(RiggingFindings.WithinTenPercent, Name(check, i) + " on a careless take-up", RigKernel.CarelessFloor, reserve);
+            var finding = reserve < Parts ? new Finding(RiggingFindings.CarelessParts, name(i), Parts, reserve)
+                : reserve < RigKernel.CarelessFloor ? new Finding(RiggingFindings.CarelessLow, name(i), RigKernel.CarelessFloor, reserve)
+                : new Finding(RiggingFindings.WithinTenPercent, name(i) + " on a careless take-up", RigKernel.CarelessFloor, reserve);
             var k = findings.Count;
             while (k > start && findings[k - 1].Available > reserve) k--;
             findings.Insert(k, finding);
@@ -49,56 +54,54 @@ internal static class RigStrengthFindings
         return weakest;
     }
 
-    private static void Peak(RigCheck check, int i, in RigPlace p, in RigOutcome o, List<Finding> findings)
+    private static void Peak(in LineLoadOutput loads, Func<int, string> name, int i, in RigPlace p, in RigOutcome o, List<Finding> findings)
     {
         if (p.Kind == PlaceKind.Bight)
         {
             findings.Add(o.Reserve < p.Floor
-                ? new Finding(RiggingFindings.BightBelow, Name(check, i), p.Floor, o.Reserve)
-                : new Finding(RiggingFindings.BightNoEvidence, Name(check, i), p.Floor, o.Reserve));
-            if (o.Reserve >= p.Floor && o.Reserve < Near * p.Floor) findings.Add(new Finding(RiggingFindings.WithinTenPercent, Name(check, i), p.Floor, o.Reserve));
+                ? new Finding(RiggingFindings.BightBelow, name(i), p.Floor, o.Reserve)
+                : new Finding(RiggingFindings.BightNoEvidence, name(i), p.Floor, o.Reserve));
+            if (o.Reserve >= p.Floor && o.Reserve < Near * p.Floor) findings.Add(new Finding(RiggingFindings.WithinTenPercent, name(i), p.Floor, o.Reserve));
             return;
         }
 
         if (o.Reserve < p.Floor)
         {
-            findings.Add(new Finding(RiggingFindings.BelowFloor, Name(check, i), p.Floor, o.Reserve));
+            findings.Add(new Finding(RiggingFindings.BelowFloor, name(i), p.Floor, o.Reserve));
             return;
         }
 
         if (o.PeakUtilisation > 1)
         {
             findings.Add(p.Kind == PlaceKind.Shackle
-                ? new Finding(RiggingFindings.ShacklePeak, Name(check, i), p.Share * check.Loads.Output.Procedure / 1000, p.PeakLimit / 1000, "kN")
-                : new Finding(RiggingFindings.PartialFactors, Name(check, i), p.Full, o.Reserve));
-            if (o.Reserve < Near * p.Floor) findings.Add(new Finding(RiggingFindings.WithinTenPercent, Name(check, i), p.Floor, o.Reserve));
+                ? new Finding(RiggingFindings.ShacklePeak, name(i), p.Share * loads.Procedure / 1000, p.PeakLimit / 1000, "kN")
+                : new Finding(RiggingFindings.PartialFactors, name(i), p.Full, o.Reserve));
+            if (o.Reserve < Near * p.Floor) findings.Add(new Finding(RiggingFindings.WithinTenPercent, name(i), p.Floor, o.Reserve));
         }
         else if (o.PeakUtilisation * Near > 1)
         {
             findings.Add(p.Kind == PlaceKind.Shackle
-                ? new Finding(RiggingFindings.WithinTenPercent, Name(check, i), p.Share * check.Loads.Output.Procedure / 1000, p.PeakLimit / 1000, "kN")
-                : new Finding(RiggingFindings.WithinTenPercent, Name(check, i), p.Full, o.Reserve));
+                ? new Finding(RiggingFindings.WithinTenPercent, name(i), p.Share * loads.Procedure / 1000, p.PeakLimit / 1000, "kN")
+                : new Finding(RiggingFindings.WithinTenPercent, name(i), p.Full, o.Reserve));
         }
     }
 
-    private static void Rated(RigCheck check, int i, in RigPlace p, in RigOutcome o, List<Finding> findings)
+    private static void Rated(in LineLoadOutput loads, Func<int, string> name, int i, in RigPlace p, in RigOutcome o, List<Finding> findings)
     {
         if (p.Kind == PlaceKind.Bight) return;
-        double steady = p.Share * check.Loads.Output.Steady / 1000, allowed = p.Rated / 1000;
+        double steady = p.Share * loads.Steady / 1000, allowed = p.Rated / 1000;
         if (double.IsNaN(o.RatedUtilisation))
         {
             // Where the strength is not known either, the rating itself is the finding.
-            if (!double.IsNaN(p.Strength)) findings.Add(new Finding(RiggingFindings.WorkingUnknown, Name(check, i), steady, unit: "kN"));
+            if (!double.IsNaN(p.Strength)) findings.Add(new Finding(RiggingFindings.WorkingUnknown, name(i), steady, unit: "kN"));
         }
         else if (o.RatedUtilisation > 1)
         {
-            findings.Add(new Finding(p.Kind == PlaceKind.Shackle ? RiggingFindings.ShackleRated : RiggingFindings.RatedExceeded, Name(check, i), steady, allowed, "kN"));
+            findings.Add(new Finding(p.Kind == PlaceKind.Shackle ? RiggingFindings.ShackleRated : RiggingFindings.RatedExceeded, name(i), steady, allowed, "kN"));
         }
         else if (o.RatedUtilisation * Near > 1)
         {
-            findings.Add(new Finding(RiggingFindings.WithinTenPercent, Name(check, i), steady, allowed, "kN"));
+            findings.Add(new Finding(RiggingFindings.WithinTenPercent, name(i), steady, allowed, "kN"));
         }
     }
-
-    private static string Name(RigCheck check, int i) => check.Part(i).Name;
 }

@@ -42,10 +42,14 @@ internal static class RiggingFindings
     public static readonly FindingDefinition BridleNearGate = new("rig.bridle-near-gate", Severity.Note, "The {subject} opens to {available}, less than a tenth below the gate of {required}.", "Nothing must be worse than declared; a longer bridle strap.", RiggingSources.BridleGates);
     public static readonly FindingDefinition NoRedundancy = new("rig.bridle-no-redundancy", Severity.Note, "The {subject} has no second path: if one end lets go it runs out through the eye and its loose end moves twice as fast as the eye.", "Nobody in the line of pull, at either end.", RiggingSources.Bridle);
 
+    public static readonly FindingDefinition EyeOpensWide = new("rig.eye-opens-wide", Severity.Caution, "The bight of the {subject} opens the eye it lies in by {available}, a soft eye bears {required}.", "A longer eye, or a bight that lies thinner.", RiggingSources.SoftEye);
+    public static readonly FindingDefinition BridleWears = new("rig.bridle-wears", Severity.Note, "The {subject} slides in the eye under load, strap on strap: surging heats it and can melt its surface.", "No surging; look at bight and eye after every pull.", RiggingSources.SlidingStrap);
+    public static readonly FindingDefinition SteelOnFreeEnd = new("rig.steel-on-free-end", Severity.Caution, "Where another part lets go, the {subject} is steel on a free end and flies.", "A soft shackle of the same strength in its place, or one strap led through the eye of the other: the better arrangement keeps steel off every free end but a torn-off attachment.", LinesSources.ReleaseWave);
+
     /// <summary>All kinds of the room.</summary>
     public static IEnumerable<FindingDefinition> All { get; } =
     [
         RatingUnknown, BreakingUnknown, ProofLoadOnly, LashingGear, Damage, MetalJoiner, StrapOnStrap, AttachmentUnidentified, AttachmentForbidden, AttachmentUnapproved, AttachmentNoNumber, AttachmentWorkingLoad, AttachmentYield, BelowFloor, RatedExceeded, PartialFactors,
-        ShackleRated, ShacklePeak, ShackleOffAxis, ScrewPin, BightNoEvidence, BightBelow, CarelessLow, CarelessParts, WorkingUnknown, CarelessHolds, SecondPullLow, WithinTenPercent, BridleWide, BridleTooWide, BridleNotAccepted, BridleAccepted, BridleNearGate, NoRedundancy,
+        ShackleRated, ShacklePeak, ShackleOffAxis, ScrewPin, BightNoEvidence, BightBelow, CarelessLow, CarelessParts, WorkingUnknown, CarelessHolds, SecondPullLow, WithinTenPercent, BridleWide, BridleTooWide, BridleNotAccepted, BridleAccepted, BridleNearGate, NoRedundancy, EyeOpensWide, BridleWears, SteelOnFreeEnd,
     ];
 }

@@ -27,11 +27,13 @@ internal static class RiggingSources
     public static readonly Source AttachmentDeaths = new("recovery-point-deaths", "Six deaths from attachment to unsuitable parts: explanatory statement to the Australian recovery-strap standard F2017L01560", Standing.Secondary);
     public static readonly Source ScrewPin = new("screw-pins", "Screw pins banned in naval towing rigs: TB 55-1900-232-10 s. 5-5.4.1; usual in vehicle recovery", Standing.Primary);
     public static readonly Source BridleGates = new("bridle-gates", "Included angle up to 60 deg, caution to 90, acceptance to 120, refused above (ASME B30.9, EN 1492, AS 1353 for 120 deg; other levels judgement)", Standing.Judgement);
+    public static readonly Source SoftEye = new("en-1492-1-soft-eye", "Included angle in a soft eye at most 20 deg: EN 1492-1 annex", Standing.Secondary);
+    public static readonly Source SlidingStrap = new("sliding-synthetic-line", "Surging a loaded synthetic line can melt its surface: TB 55-1900-232-10 C-5, C-10", Standing.Primary);
 
     /// <summary>All sources of the room.</summary>
     public static IEnumerable<Source> All { get; } =
     [
         DesignFactorUs, DesignFactorEu, DesignFactorAu, ShockedTowLine, PartialFactors, LoadFactor, ShacklePeak, Choker, ChokeAngle, WetNylon, WetOther, Bridle, WebbingFriction, Bight,
-        ShackleAxis, Levels, RejectCriteria, UnknownRating, AttachmentDeaths, ScrewPin, BridleGates, .. GearSources.All,
+        ShackleAxis, Levels, RejectCriteria, UnknownRating, AttachmentDeaths, ScrewPin, BridleGates, SoftEye, SlidingStrap, .. GearSources.All,
     ];
 }

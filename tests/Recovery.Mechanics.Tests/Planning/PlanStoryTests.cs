@@ -59,6 +59,7 @@ public class PlanStoryTests
         ["line.no-admissible-speed"] = "TakeUpTests.A_limit_below_twice_the_pull_admits_no_speed_and_says_so",
         ["line.locked-gear-not-met"] = "TakeUpTests.A_gear_whose_conditions_are_not_met_is_not_claimed",
         ["line.second-pull"] = "TakeUpTests.The_line_loads_say_what_follows_from_them",
+        ["rig.steel-on-free-end"] = "RigGraphTests.A_shackle_in_the_middle_is_found_and_the_better_arrangement_flies_no_steel",
         ["line.damper-no-credit"] = "DamperAndTetherTests.A_damper_is_present_without_credit",
         ["line.tether-inadequate"] = "DamperAndTetherTests.Each_way_to_fail_is_said",
     };
@@ -121,6 +122,8 @@ public class PlanStoryTests
         ["rig.careless-parts"] = ReferencePlans.AsFound,
         ["rig.working-load-unknown"] = () => Shackle(new Shackle("shackle", Rating.BreakingStrengthTonnes(300), Mass.FromKilograms(30), KN(3000), KN(1100))),
         ["rig.bridle-wide"] = () => Wide(2.8),
+        ["rig.eye-opens-wide"] = () => ReferencePlans.Gentle().With(ReferencePlans.StrongRig().Replace("bridle", ReferencePlans.StrongRig().Bridle!.WithEye(M(0.2), M(0.1)))),
+        ["rig.bridle-wears"] = ReferencePlans.Gentle,
         ["rig.bridle-near-gate"] = () => Wide(2.8),
         ["rig.bridle-not-accepted"] = () => Wide(2.2),
         ["rig.bridle-accepted"] = () => ReferencePlans.Gentle().With(ReferencePlans.StrongRig().Replace("bridle", Bridle.FreeRunning(ReferencePlans.StrongRig().Bridle!.Strap.WithLength(M(2.2)), M(1.9)).WithWideAngleAccepted(true))),

@@ -1,0 +1,73 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Recovery.Mechanics.Lines;
+
+namespace Recovery.Mechanics.Rigging;
+
+/// <summary>What is stored in a rig when a part lets go, at both ends of the stretch, and how fast a piece can become.</summary>
+internal sealed class GraphSprings
+{
+    private readonly RigGraph _graph;
+    private readonly End _soft;
+    private readonly End _stiff;
+
+    public GraphSprings(RigGraph graph, RigGraphEnvelope envelope)
+    {
+        _graph = graph;
+        _soft = new End(envelope.Soft, static line => line.SoftNewtons);
+        _stiff = new End(envelope.Stiff, static line => line.StiffNewtons);
+    }
+
+    public FailureCase Case(string part, LoosePiece piece, IReadOnlyList<string> supports)
+    {
+        var complete = piece.TornOff is null;
+        List<string> hardware = [.. piece.Hardware];
+        if (piece.TornOff is { } torn) hardware.Add(torn);
+        return new FailureCase(part, Towards(supports), hardware.AsReadOnly(), piece.Kilograms, complete, Math.Max(_soft.Energy, _stiff.Energy), Math.Max(_soft.Speed(piece), _stiff.Speed(piece)), Why(piece, supports));
+    }
+
+    private static string Why(LoosePiece piece, IReadOnlyList<string> supports) => piece.RunsOut
+        ? "the strap runs out through its eye, its loose end at twice the speed of the eye; if it jams there, its other end takes the whole pull at once"
+        : supports.Count > 1 ? "the piece hangs on no single support and can fly both ways" : "the piece recoils to what it still hangs on and past it";
+
+    private string Towards(IReadOnlyList<string> supports) => supports.Count == 0 ? "nobody knows whom" : string.Join(" and ", supports);
+
+    /// <summary>One end of the band of stretch with its own peak.</summary>
+    private sealed class End
+    {
+        private readonly RigGraphForces _forces;
+        private readonly Func<ElasticLine, double> _stiffness;
+
+        public End(RigGraphForces forces, Func<ElasticLine, double> stiffness)
+        {
+            _forces = forces;
+            _stiffness = stiffness;
+            foreach (var part in forces.Parts)
+            {
+                var line = part.Link.Part.Elastic!;
+                // Each segment with its own tension over its own share of the length.
+                double whole = 0;
+                for (var s = 0; s < part.Segments.Count; s++) whole += Segment(part, s);
+                for (var s = 0; s < part.Segments.Count; s++)
+                    Energy += ElasticKernel.Energy(part.Segments[s].Newtons.Length, ElasticKernel.Stiffness(stiffness(line), line.LengthMetres * Segment(part, s) / whole));
+            }
+        }
+
+        public double Energy { get; }
+
+        /// <summary>Bound on the speed of a piece, m/s.</summary>
+        public double Speed(LoosePiece piece)
+        {
+            var lines = piece.RunsOut || piece.Lines.Count == 0 ? _forces.Parts.ToList() : _forces.Parts.Where(p => piece.Lines.Contains(p.Link)).ToList();
+            var force = lines.Max(p => p.Greatest.Newtons);
+            var impedance = lines.Min(p => ElasticKernel.Impedance(_stiffness(p.Link.Part.Elastic!), p.Link.Part.Elastic!.KilogramsPerMetre));
+            if (!(piece.Kilograms > 0)) return piece.RunsOut ? RecoilKernel.LooseBridleEnd(RecoilKernel.Line(force, impedance)) : RecoilKernel.Line(force, impedance);
+            return piece.RunsOut || piece.Branches || piece.Lines.Count == 0
+                ? RecoilKernel.EnergyOnly(Energy, piece.Kilograms)
+                : RecoilKernel.ChainEnd(force, impedance, Energy, piece.Kilograms, lines.Min(p => p.Link.Part.Elastic!.MassKilograms));
+        }
+
+        private double Segment(PartForce part, int s) => (_forces.At(part.Link.Nodes[s + 1]).Metres - _forces.At(part.Link.Nodes[s]).Metres).Length;
+    }
+}

@@ -1,0 +1,133 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Recovery.Mechanics.Provenance;
+using UnitsNet;
+
+namespace Recovery.Mechanics.Rigging;
+
+/// <summary>What every part of a rig of any arrangement carries on the worst end of each band, and what it may carry.</summary>
+/// <remarks>
+/// <para>Each load is solved at both ends of the stretch of the parts, and unstretched where equilibrium alone settles the tensions; without friction, and with friction of 0.30 (a block: its efficiency) one way and the other at every part that runs. The greatest tension over all of these counts, and the two checks of <see cref="RigCheck"/> are made with it.</para>
+/// <para><see cref="PartCheck.Share"/> and the admissible pulls are in terms of the sum of the pulls of all pullers. A joiner carries the greatest tension of the parts that end at it, a block the force of both parts of its line together.</para>
+/// </remarks>
+public sealed class RigGraphCheck
+{
+    private readonly RigGraphEnvelope _envelope;
+
+    private RigGraphCheck(RigGraph graph, DesignFactorPolicy policy, double wear, RigGraphEnvelope envelope, IReadOnlyList<PartCheck> parts)
+    {
+        Graph = graph;
+        Policy = policy;
+        WearFactor = wear;
+        _envelope = envelope;
+        Parts = parts;
+        Failures = GraphFailures.Of(graph, envelope);
+    }
+
+    /// <summary>Gets the rig.</summary>
+    public RigGraph Graph { get; }
+
+    /// <summary>Gets the design factor policy as named.</summary>
+    public DesignFactorPolicy Policy { get; }
+
+    /// <summary>Gets the wear factor that was counted.</summary>
+    public double WearFactor { get; }
+
+    /// <summary>Gets every place: the straps in their order, then the joiners.</summary>
+    public IReadOnlyList<PartCheck> Parts { get; }
+
+    /// <summary>Gets what each anchor and each puller takes, the greatest over all that was solved.</summary>
+    public IReadOnlyList<AttachmentLoad> Attachments => _envelope.Attachments;
+
+    /// <summary>Gets the place with the least reserve on the procedure load over what is asked of it; null where no strength is known.</summary>
+    public PartCheck? Weakest => Parts.Where(p => p.Reserve is not null).OrderBy(p => p.Reserve / p.Floor).FirstOrDefault();
+
+    /// <summary>Gets the places in the order in which they would part as the pull rises; those of unknown strength are left out.</summary>
+    public IReadOnlyList<PartCheck> PartingOrder => Parts.Where(p => p.PartingPull is not null).OrderBy(p => p.PartingPull!.Value.Newtons).ToList().AsReadOnly();
+
+    /// <summary>Gets what happens at each part if it lets go; empty where the stretch of a strap is not known, because then nobody knows what is stored.</summary>
+    public IReadOnlyList<FailureCase> Failures { get; }
+
+    /// <summary>Gets the largest sum of forces at a joint over the pull, over all that was solved.</summary>
+    public double Residual => _envelope.Residual;
+
+    /// <summary>Gets the forces without friction at the stiff end, procedure peak: for drawing.</summary>
+    public RigGraphForces Forces => _envelope.Stiff;
+
+    /// <summary>Gets the joiners of steel that fly if some other part lets go: those that another arrangement would keep off a free end.</summary>
+    public IReadOnlyList<string> SteelOnFreeEnds => Failures.SelectMany(f => f.Hardware.Where(h => h != f.Part)).Distinct(StringComparer.Ordinal).Where(h => Graph.Nodes.Any(n => n.Joiner?.Name == h)).ToList().AsReadOnly();
+
+    /// <summary>Gets the better arrangement: every shackle that would fly is a soft shackle of the same strength. Null where no shackle would fly, or its breaking strength is not known.</summary>
+    public RigGraph? BetterArrangement
+    {
+        get
+        {
+            var better = Graph;
+            var flies = new HashSet<string>(SteelOnFreeEnds, StringComparer.Ordinal);
+            foreach (var node in Graph.Nodes)
+            {
+                if (node.Joiner is not Shackle shackle || !flies.Contains(shackle.Name)) continue;
+                if (shackle.BreakingNewtons is not { } strength) return null;
+                better = better.Replace(shackle.Name, new SoftShackle("soft " + shackle.Name, Rating.BreakingStrength(Force.FromNewtons(strength))));
+            }
+
+            return ReferenceEquals(better, Graph) ? null : better;
+        }
+    }
+
+    /// <summary>Puts a weaker or stronger part in and checks again: where a weak link moves the failure is then the first of <see cref="PartingOrder"/>, and what flies from there stands in <see cref="Failures"/>.</summary>
+    /// <param name="part">Name of a strap.</param>
+    /// <param name="breakingStrength">Its breaking strength, 1 to 20,000 kN.</param>
+    /// <returns>The check of that rig.</returns>
+    /// <exception cref="ArgumentException">There is no such strap.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The strength is outside its range.</exception>
+    public RigGraphCheck WithStrength(string part, Force breakingStrength)
+    {
+        var link = Graph.Links.FirstOrDefault(l => l.Part.Name == part) ?? throw new ArgumentException("The rig has no strap named '" + part + "'.", nameof(part));
+        return Of(Graph.Replace(part, link.Part.WithRating(Rating.BreakingStrength(breakingStrength))), Policy, WearFactor);
+    }
+
+    /// <summary>Gives what follows: strength by the levels of the rig check, attachments, steel on free ends with the better arrangement, steel in the middle of the line, strap on strap, ratings and damage.</summary>
+    /// <returns>The findings, stops first.</returns>
+    public IReadOnlyList<Finding> Findings() => RigGraphFindings.Of(this);
+
+    /// <summary>Gives the check in one line, invariant culture.</summary>
+    /// <returns>The weakest place.</returns>
+    public override string ToString() => "weakest: " + (Weakest?.ToString() ?? "not known");
+
+    internal RigPlace[] Places => Parts.Select(p => p.Place).ToArray();
+
+    internal RigOutcome[] Outcomes => Parts.Select(p => p.Outcome).ToArray();
+
+    internal Lines.LineLoadOutput Loads => _envelope.Loads;
+
+    internal static RigGraphCheck Of(RigGraph graph, DesignFactorPolicy policy, double wear)
+    {
+        policy.WithComputedPeak(nameof(policy));
+        var envelope = RigGraphEnvelope.Of(graph);
+        var parts = new List<PartCheck>();
+        for (var i = 0; i < graph.Links.Count; i++) Add(graph.Links[i].Part, i, envelope.OfLink(i), envelope.Bight(i), graph.Links[i].Runs);
+        for (var i = 0; i < graph.Nodes.Count; i++)
+        {
+            if (graph.Nodes[i].Joiner is { } joiner) Add(joiner, graph.Links.Count + i, envelope.OfJoiner(i), false, false);
+        }
+
+        return new RigGraphCheck(graph, policy, wear, envelope, parts.AsReadOnly());
+
+        void Add(RigPart part, int index, double share, bool bight, bool runs)
+        {
+            // A part that is slack in everything that was solved carries nothing.
+            if (!(share > 0)) return;
+            var places = new List<RigPlace>();
+            RigPlaces.OfPart(part, index, share, bight, policy, wear, places);
+            var loads = envelope.Loads;
+            foreach (var place in places)
+            {
+                var outcomes = new RigOutcome[1];
+                RigKernel.Evaluate([place], loads, outcomes);
+                parts.Add(new PartCheck(part, place, outcomes[0], loads.Steady, loads.Procedure, loads.Careless, runs));
+            }
+        }
+    }
+}

@@ -1,0 +1,54 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+
+namespace Recovery.Mechanics.Rigging;
+
+/// <summary>Whether a graph is a rig: what contradicts what is said with names.</summary>
+internal static class RigGraphShape
+{
+    public static void Check(RigGraph graph)
+    {
+        if (!graph.Nodes.Any(n => n.Kind == RigNodeKind.Anchor)) throw new ArgumentException("A rig needs an anchor.", "nodes");
+        if (!graph.Nodes.Any(n => n.Kind == RigNodeKind.Puller)) throw new ArgumentException("A rig needs a puller.", "nodes");
+        foreach (var link in graph.Links)
+        {
+            for (var i = 0; i < link.Nodes.Count; i++)
+            {
+                var index = graph.IndexOf(link.Nodes[i]);
+                if (index < 0) throw new ArgumentException("The strap " + link.Part.Name + " goes to " + link.Nodes[i] + ", which is no node of the rig.", "links");
+                if (i > 0 && i + 1 < link.Nodes.Count && graph.Nodes[index].Kind != RigNodeKind.Joint) throw new ArgumentException("The strap " + link.Part.Name + " cannot run through " + link.Nodes[i] + ": only joints let a part run.", "links");
+            }
+
+            if (Kind(graph, link.Nodes[0]) == RigNodeKind.Puller && Kind(graph, link.Nodes[link.Nodes.Count - 1]) == RigNodeKind.Puller) throw new ArgumentException("The strap " + link.Part.Name + " lies between two pullers.", "links");
+        }
+
+        foreach (var node in graph.Nodes)
+        {
+            var parts = graph.Links.Count(l => l.Touches(node.Name));
+            if (node.Kind == RigNodeKind.Puller && parts != 1) throw new ArgumentException("One part hangs on the puller " + node.Name + "; " + parts.ToString(System.Globalization.CultureInfo.InvariantCulture) + " were given.", "links");
+            if (node.Kind == RigNodeKind.Joint && parts < 2) throw new ArgumentException("At the joint " + node.Name + " nothing is joined.", "links");
+            if (node.Kind == RigNodeKind.Joint && !(Reaches(graph, node.Name, RigNodeKind.Anchor) && Reaches(graph, node.Name, RigNodeKind.Puller))) throw new ArgumentException("From the joint " + node.Name + " no way leads to both an anchor and a puller.", "links");
+        }
+    }
+
+    private static RigNodeKind Kind(RigGraph graph, string name) => graph.Nodes[graph.IndexOf(name)].Kind;
+
+    private static bool Reaches(RigGraph graph, string from, RigNodeKind kind)
+    {
+        var seen = new HashSet<string>(StringComparer.Ordinal) { from };
+        var open = new Stack<string>();
+        open.Push(from);
+        while (open.Count > 0)
+        {
+            var at = open.Pop();
+            if (Kind(graph, at) == kind) return true;
+            foreach (var next in graph.Links.Where(l => l.Touches(at)).SelectMany(l => l.Nodes))
+            {
+                if (seen.Add(next)) open.Push(next);
+            }
+        }
+
+        return false;
+    }
+}
