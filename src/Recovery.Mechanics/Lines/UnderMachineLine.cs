@@ -62,6 +62,30 @@ public sealed record UnderMachineLine
     public Length ApexBehindAxle(Length legLength, Length anchorSpacing) =>
         Length.FromMeters(Apex(Guard.Metres(legLength, 0.2, 100, nameof(legLength)), Guard.Metres(anchorSpacing, 0.1, 6, nameof(anchorSpacing))));
 
+    /// <summary>Gives the length of a bridle strap whose eye lies behind the tail.</summary>
+    /// <param name="anchorSpacing">Distance between the anchors, 0.1 to 6 m.</param>
+    /// <param name="behindTail">Distance of the eye behind the tail with the line slack, which is nearest to the tail, 0 to 20 m.</param>
+    /// <param name="axleStrapReach">Reach of the axle straps, counted as part of the legs, 0 to 5 m and 0.1 m short of a leg.</param>
+    /// <returns>Twice the leg less the reach. A longer bridle does not relieve its legs: the strap wraps further round the eye.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public Length BridleLengthFor(Length anchorSpacing, Length behindTail, Length axleStrapReach)
+    {
+        var apex = TailBehindAxle.Meters + Guard.Metres(behindTail, 0, 20, nameof(behindTail));
+        var leg = UnderMachineKernel.Leg(apex, Guard.Metres(anchorSpacing, 0.1, 6, nameof(anchorSpacing)), ApexHeight.Meters - AnchorHeight.Meters);
+        return Length.FromMeters(2 * (leg - Guard.Metres(axleStrapReach, 0, Math.Min(5, leg - 0.1), nameof(axleStrapReach))));
+    }
+
+    /// <summary>Gives the least anchor spacing at which the legs pass beside a belly on the ground.</summary>
+    /// <param name="bellyWidth">Width of the belly, 0.1 to 4 m.</param>
+    /// <param name="eyeBehindAxle">Distance of the eye behind the front axle, 0.5 to 100 m.</param>
+    /// <returns>(belly width + strap width)/(1 - x/x_e) at the rear end of the belly; null where that end is not known or the eye does not lie behind it, and then no spacing does.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public Length? LeastAnchorSpacing(Length bellyWidth, Length eyeBehindAxle)
+    {
+        double width = Guard.Metres(bellyWidth, 0.1, 4, nameof(bellyWidth)), apex = Guard.Metres(eyeBehindAxle, 0.5, 100, nameof(eyeBehindAxle));
+        return BellyEndBehindAxle is { } end && end.Meters < apex ? Length.FromMeters(UnderMachineKernel.LeastSpacing(width + StrapWidth.Meters, apex, end.Meters)) : null;
+    }
+
     /// <summary>Gives the same with another value: the distance of the rear end of the belly behind the front axle. For callers whose language has no <c>with</c>.</summary>
     /// <param name="bellyEndBehindAxle">The value, as in <see cref="BellyEndBehindAxle"/>.</param>
     /// <returns>The changed copy.</returns>
@@ -81,11 +105,7 @@ public sealed record UnderMachineLine
     /// <returns>Tail and parts.</returns>
     public override string ToString() => "tail " + Text.With(TailBehindAxle.Meters, "m") + " behind the front axle, " + Text.Number(Parts.Count) + " low parts";
 
-    internal double Apex(double leg, double spacing)
-    {
-        var rise = ApexHeight.Meters - AnchorHeight.Meters;
-        return Math.Sqrt(Math.Max(0, (leg * leg) - (spacing * spacing / 4) - (rise * rise)));
-    }
+    internal double Apex(double leg, double spacing) => UnderMachineKernel.Apex(leg, spacing, ApexHeight.Meters - AnchorHeight.Meters);
 
     internal void AddFindings(double leg, double spacing, double? bellyWidth, double climb, List<Finding> findings)
     {
