@@ -24,6 +24,25 @@ internal static class CurveTakeUpKernel
         return Balance(line, from, pull, (mass * theoreticalSpeed * theoreticalSpeed / 2) + CurveKernel.Energy(line, from) - (pull * from));
     }
 
+    /// <summary>Held anchor: square of the speed at the start of the slack at which the peak is a limit, 2 (E(x) - P (x + s))/m with F(x) the limit; negative where none keeps it.</summary>
+    public static double HeldSpeedSquared(in CurveShape line, double limit, double pull, double mass, double slack)
+    {
+        // On a linear line the difference is taken before it can lose digits: from twice the pull on exactly.
+        if (line.IsLinear) return ((limit * (limit - (2 * pull)) / line.LinearStiffness) - (2 * pull * slack)) / mass;
+        if (limit < pull) return -1;
+        var x = CurveKernel.Stretch(line, limit);
+        return 2 * (CurveKernel.Energy(line, x) - (pull * (x + slack))) / mass;
+    }
+
+    /// <summary>Locked gear: square of the gear speed at which the peak is a limit, twice the area between curve and P from F = P to the limit over m; negative where none keeps it.</summary>
+    public static double GearSpeedSquared(in CurveShape line, double limit, double pull, double mass)
+    {
+        if (limit < pull) return -1;
+        if (line.IsLinear) return (limit - pull) * (limit - pull) / (line.LinearStiffness * mass);
+        double from = CurveKernel.Stretch(line, pull), to = CurveKernel.Stretch(line, limit);
+        return 2 * (CurveKernel.Energy(line, to) - CurveKernel.Energy(line, from) - (pull * (to - from))) / mass;
+    }
+
     /// <summary>No pull, F = K x^n: x = ((n + 1) E/K)^(1/(n + 1)).</summary>
     public static double PowerStretch(in CurveShape line, double energy)
     {

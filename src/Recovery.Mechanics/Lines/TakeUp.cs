@@ -71,34 +71,37 @@ public static class TakeUp
         return Make(LineLoadRule.RaisedThrottle, shape, f / shape.LinearStiffness, double.NaN, LinesSources.Throttle);
     }
 
-    /// <summary>Gives the highest speed that keeps the held-anchor peak of a taut linear line under a limit.</summary>
-    /// <param name="line">The line; linear.</param>
+    /// <summary>Gives the highest speed at the start of the slack that keeps the held-anchor peak under a limit.</summary>
+    /// <param name="line">The line; its own slack is the slack.</param>
     /// <param name="pullerMass">Mass of the puller, 1 kg to 1,000 t.</param>
     /// <param name="pull">Pull that goes on, 0 to 5,000 kN.</param>
-    /// <param name="limit">Limit on the force, 0.1 to 20,000 kN.</param>
-    /// <returns>The speed, or the statement that none exists: the limit is below twice the pull.</returns>
-    /// <exception cref="ArgumentException">The line is not linear.</exception>
+    /// <param name="limit">Limit on the force, 0.1 to 20,000 kN and within the table of a tabulated line.</param>
+    /// <returns>The speed, or the statement that none exists: from rest already the peak passes the limit. On a taut linear line that is so whenever the limit is below twice the pull.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="line"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static SpeedLimit HighestSpeedHeld(LineAssembly line, Mass pullerMass, Force pull, Force limit)
     {
-        var k = LinearStiffness(line);
-        double p = Pull(pull, 0), f = Guard.Newtons(limit, 0.1, 20000, nameof(limit));
-        return new SpeedLimit(LineLoadRule.HeldAnchor, f, p, f < 2 * p ? double.NaN : TakeUpKernel.HeldSpeedLimit(f, p, k, PullerMass(pullerMass)));
+        double f = Limit(line, limit), p = Pull(pull, 0), m = PullerMass(pullerMass), s = line.Slack.Meters;
+        ref readonly var shape = ref line.Shape;
+        var rest = p == 0 ? 0 : CurveTakeUpKernel.HeldStretch(shape, p, m, 0, s);
+        var v2 = CurveTakeUpKernel.HeldSpeedSquared(shape, f, p, m, s);
+        return new SpeedLimit(LineLoadRule.HeldAnchor, f, p, double.IsNaN(rest) ? shape.EndForce : CurveKernel.Force(shape, rest), v2 < 0 ? double.NaN : Math.Sqrt(v2));
     }
 
-    /// <summary>Gives the highest gear speed that keeps the locked-gear peak of a linear line under a limit.</summary>
-    /// <param name="line">The line; linear.</param>
+    /// <summary>Gives the highest gear speed that keeps the locked-gear peak under a limit, whatever the slack.</summary>
+    /// <param name="line">The line.</param>
     /// <param name="pullerMass">Mass of the puller, 1 kg to 1,000 t.</param>
     /// <param name="pull">Most that its wheels can put on the ground, 0 to 5,000 kN.</param>
-    /// <param name="limit">Limit on the force, 0.1 to 20,000 kN.</param>
+    /// <param name="limit">Limit on the force, 0.1 to 20,000 kN and within the table of a tabulated line.</param>
     /// <returns>The speed, or the statement that none exists: the limit is below the pull.</returns>
-    /// <exception cref="ArgumentException">The line is not linear.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="line"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static SpeedLimit HighestSpeedLockedGear(LineAssembly line, Mass pullerMass, Force pull, Force limit)
     {
-        var k = LinearStiffness(line);
-        double p = Pull(pull, 0), f = Guard.Newtons(limit, 0.1, 20000, nameof(limit));
-        return new SpeedLimit(LineLoadRule.LockedGear, f, p, f < p ? double.NaN : TakeUpKernel.GearSpeedLimit(f, p, k, PullerMass(pullerMass)));
+        double f = Limit(line, limit), p = Pull(pull, 0), m = PullerMass(pullerMass);
+        ref readonly var shape = ref line.Shape;
+        var v2 = CurveTakeUpKernel.GearSpeedSquared(shape, f, p, m);
+        return new SpeedLimit(LineLoadRule.LockedGear, f, p, p, v2 < 0 ? double.NaN : Math.Sqrt(v2));
     }
 
     /// <summary>Gives the equivalent mass of rotating parts, to be added to the puller where its wheels cannot slip.</summary>
@@ -143,6 +146,9 @@ public static class TakeUp
     private static double PullerMass(Mass mass) => Guard.Kilograms(mass, 0.001, 1000, "pullerMass");
 
     private static double Pull(Force pull, double least) => Guard.Newtons(pull, least, 5000, nameof(pull));
+
+    private static double Limit(LineAssembly line, Force limit) =>
+        Guard.Newtons(limit, 0.1, Guard.NotNull(line, nameof(line)).Shape.Kind == CurveKind.Power ? 20000 : line.Shape.EndForce / 1000, nameof(limit));
 
     private static double LinearStiffness(LineAssembly line) =>
         Guard.NotNull(line, nameof(line)).Shape.IsLinear ? line.Shape.LinearStiffness : throw new ArgumentException("line must be linear.", nameof(line));

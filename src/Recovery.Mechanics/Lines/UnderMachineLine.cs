@@ -9,7 +9,7 @@ namespace Recovery.Mechanics.Lines;
 /// <summary>What the line meets on its way under a machine that is drawn out rearwards by its front axle.</summary>
 /// <remarks>
 /// <para>x runs backwards from the front axle. Legs: half spacing y(x) = (w/2)(1 - x/x_e), height z(x) = z_a + (z_e - z_a) x/x_e; behind the apex x_e the line runs in the middle. Under a belly on the ground a leg must pass beside it all along, tightest at its rear end; under a clear part it must pass below.
-/// A gap g at x lasts to a rise h = (g + r x/L)/(x (1/L - 1/x_e)) of the front axle, wheelbase L, rise r of the rear axle 0 unless known.</para>
+/// A gap g at x lasts to a rise h = (g + r x/L)/(x (1/L - 1/D)) of the front axle, wheelbase L, rise r of the rear axle 0 unless known, D the distance of the end that keeps its height: of the drawbar where the line beyond the eye is known, because under tension bridle and line are straight in side view; of the eye where it is held.</para>
 /// <para>Source: geometry (derived). Immutable.</para>
 /// </remarks>
 public sealed record UnderMachineLine
@@ -107,7 +107,8 @@ public sealed record UnderMachineLine
 
     internal double Apex(double leg, double spacing) => UnderMachineKernel.Apex(leg, spacing, ApexHeight.Meters - AnchorHeight.Meters);
 
-    internal void AddFindings(double leg, double spacing, double? bellyWidth, double climb, List<Finding> findings)
+    /// <summary>Checks the way of the line; <paramref name="beyondEye"/> is the line from the eye to the drawbar. Under tension bridle and line are straight in side view, so the far end that keeps its height is the drawbar and not the eye.</summary>
+    internal void AddFindings(double leg, double spacing, double beyondEye, double? bellyWidth, double climb, List<Finding> findings)
     {
         double apex = Apex(leg, spacing), za = AnchorHeight.Meters, ze = ApexHeight.Meters, half = StrapThickness.Meters / 2;
         if (bellyWidth is { } width) Belly(apex, spacing, width, findings);
@@ -124,8 +125,8 @@ public sealed record UnderMachineLine
                 continue;
             }
 
-            if (x >= apex) continue;
-            var rise = UnderMachineKernel.RiseToFoul(gap, x, Wheelbase.Meters, apex, 0);
+            if (x >= apex + beyondEye) continue;
+            var rise = UnderMachineKernel.RiseToFoul(gap, x, Wheelbase.Meters, apex + beyondEye, 0);
             if (rise >= least) continue;
             least = rise;
             tightest = part.Name;

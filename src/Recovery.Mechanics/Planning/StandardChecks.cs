@@ -78,14 +78,15 @@ public static class StandardChecks
             return;
         }
 
-        double reach = 0, climb = 0;
+        double reach = 0, beyond = 0, climb = 0;
+        foreach (var strap in plan.Rig.LineStraps) beyond += strap.Length.Meters;
         for (var i = plan.Rig.BridleIndex + 1; i < plan.Rig.Parts.Count; i++)
         {
             if (plan.Rig.Parts[i] is Strap strap) reach += strap.Length.Meters / (strap.Choked ? 2 : 1);
         }
 
         foreach (var sinkage in plan.Stuck.Sinkage) climb = Math.Max(climb, sinkage.Meters);
-        way.AddFindings((bridle.Strap.Length.Meters / 2) + reach, bridle.SpacingMetres, plan.Stuck.Belly?.Width.Meters, climb, findings);
+        way.AddFindings((bridle.Strap.Length.Meters / 2) + reach, bridle.SpacingMetres, beyond, plan.Stuck.Belly?.Width.Meters, climb, findings);
     }
 
     private static void SlopeAndDirection(PlanContext c, List<Finding> findings)

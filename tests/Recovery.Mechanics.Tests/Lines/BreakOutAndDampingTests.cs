@@ -123,4 +123,34 @@ public class BreakOutAndDampingTests
         double Speed(double perMetre) => Recoil.OfLine(new LineSegment("rope", Linear(9, row.Si("MBS"), 0.1), PerMetre(perMetre)), N(2e5)).Speed.MetersPerSecond;
         row.Matches(("m_line", mass), ("v_ratio", Speed(mass) / Speed(row.Si("m_line_P10"))));
     }
+
+    [Property]
+    public Property The_highest_speed_gives_the_limit_back_on_any_curve() => Prop.ForAll((from n in Gen.Choose(100, 250) from m in Gen.Choose(5, 40) from p in Gen.Choose(0, 150) from s in Gen.Choose(0, 10) from f in Gen.Choose(60, 500) from table in Gen.Elements(true, false) select (n / 100.0, m * 1e3, p * 1e3, s / 10.0, f * 1e3, table)).ToArbitrary(), x =>
+    {
+        var (n, m, p, s, f, table) = x;
+        var line = Taut(table ? LoadElongation.Tabulated(M(9), [0.08, 0.25], [110, 588.399], Test) : LoadElongation.PowerLaw(M(9), KN(588.399), Frac(0.25), n, Test), s);
+        var held = TakeUp.HighestSpeedHeld(line, Kg(m), N(p), N(f));
+        var gear = TakeUp.HighestSpeedLockedGear(line, Kg(m), N(p), N(f));
+        bool Gives(SpeedLimit limit, Func<Speed, TakeUpPeak> peak) => limit.Highest!.Value.MetersPerSecond is < 0.02 or > 16 || Math.Abs(peak(limit.Highest!.Value).Peak!.Value.Newtons / f - 1) < 1e-9;
+        var rest = TakeUp.PeakHeld(line, Kg(m), N(p), Speed.Zero);
+        // None exists exactly where the peak from rest passes the limit already.
+        return (held.Exists ? rest.Peak!.Value.Newtons <= f * (1 + 1e-9) && Gives(held, v => TakeUp.PeakHeld(line, Kg(m), N(p), v)) : rest.Peak is not { } r || r.Newtons >= f * (1 - 1e-9))
+            && (gear.Exists ? Gives(gear, v => TakeUp.PeakLockedGear(line, Kg(m), N(p), v, LockedGearConditions.AllMet)) : f < p)
+            && held.Exists == held.Objection("strap") is null;
+    });
+
+    [Fact]
+    public void Slack_counts_against_the_highest_speed_and_is_said()
+    {
+        var slack = Taut(Linear(9, 588399, 0.25), 0.5);
+        // From rest through half a metre of slack: 290.134 kN (row K-slack-N25-0.5).
+        var none = TakeUp.HighestSpeedHeld(slack, Kg(20000), KN(100), KN(290));
+        Assert.False(none.Exists);
+        Assert.Equal(290.134338473, none.LeastLimit.Kilonewtons, 1e-6);
+        Assert.Equal(290.134338473, none.Objection("strap")!.Required!.Value, 1e-6);
+        Assert.Contains("290.1 kN that a pull of 100 kN reaches from rest", none.Statement, StringComparison.Ordinal);
+        Assert.True(TakeUp.HighestSpeedHeld(slack, Kg(20000), KN(100), KN(290.2)).Exists);
+        Assert.Equal("no speed at all is admissible: the limit of 199 kN is below twice the pull of 100 kN", TakeUp.HighestSpeedHeld(Taut(Linear(9, 588399, 0.25)), Kg(20000), KN(100), KN(199)).Statement);
+        Assert.Throws<ArgumentOutOfRangeException>(() => TakeUp.HighestSpeedHeld(Taut(LoadElongation.Tabulated(M(9), [0.25], [500], Test)), Kg(20000), KN(100), KN(501)));
+    }
 }

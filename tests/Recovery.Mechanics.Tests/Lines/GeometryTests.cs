@@ -180,6 +180,25 @@ public class GeometryTests
     }
 
     [Fact]
+    public void A_line_that_is_straight_to_the_drawbar_fouls_sooner_than_one_held_at_the_eye()
+    {
+        // Gap 0.127895 m under a rear axle at 4.9 m: 0.264 m with the eye held at 9.5 m, 0.127895/(1 - 4.9/21.5) = 0.165647 m straight to a drawbar at 21.5 m.
+        var way = new UnderMachineLine(M(8.5), M(4.9), M(0.525), M(0.5), [new UndersidePart("rear axle", M(4.9), M(0.65))]);
+        var leg = UnderMachineKernel.Leg(9.5, 1.3, -0.025);
+        double Rise(double beyond)
+        {
+            List<Finding> findings = [];
+            way.AddFindings(leg, 1.3, beyond, null, 0.5, findings);
+            return findings.Single(f => f.Id == "line.fouls-in-climb").Available!.Value;
+        }
+
+        Assert.Equal(0.264130, Rise(0), 1e-6);
+        Assert.Equal(0.165647, Rise(12), 1e-6);
+        var sweep = new LineClearance(M(0.525), M(21.5), M(0.525 - (0.025 * 21.5 / 9.5)), M(4.9), way.Parts) { FrontRise = M(0.5) }.Sweep();
+        Assert.Equal(0.165647, sweep.FirstContact!.RiseAtContact!.Value.Meters, 1e-6);
+    }
+
+    [Fact]
     public void The_sweep_names_the_worst_place_and_what_is_touched_first()
     {
         // A hump lies 14 m off as found; the casualty comes 10 m on, so the hump ends 4 m from the axle.
@@ -241,7 +260,7 @@ public class GeometryTests
     private static List<Finding> Findings(UnderMachineLine way, double leg, double spacing, double belly, double climb)
     {
         List<Finding> findings = [];
-        way.AddFindings(leg, spacing, belly, climb, findings);
+        way.AddFindings(leg, spacing, 0, belly, climb, findings);
         return findings;
     }
 }
