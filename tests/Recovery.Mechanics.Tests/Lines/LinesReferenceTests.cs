@@ -67,7 +67,7 @@ public class LinesReferenceTests
     [CheckRows("lines-scipy", "fitting-by-trips")]
     public void A_fitting_on_a_released_line_matches(CheckRow row) => row.Matches(("f", RecoilKernel.FittingRatio(row.Si("a"))));
 
-    private static TakeUpCase Case(CheckRow row)
+    internal static TakeUpCase Case(CheckRow row)
     {
         var length = M(row.Si("L"));
         LoadElongation curve = row.Word("line") == "table"

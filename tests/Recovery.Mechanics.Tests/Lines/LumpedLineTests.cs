@@ -29,6 +29,10 @@ public class LumpedLineTests
         Assert.Equal(RecoilKernel.FittingRatio(a), LumpedLine.FittingSpeed(0.1, 1 / a, Math.Max(5, 3 / Math.Sqrt(a)), new LumpedLine.Part(1, 1, 1, 1000)) / 0.1, 1e-3);
 
     [Theory]
+    [CheckRows("lines", "lump-step")]
+    public void The_longest_step_over_a_lump_matches(CheckRow row) => row.Matches(("h", row.Si("dx") / ElasticKernel.WaveSpeed(LineRows.Linear(row).AxialStiffness.Newtons, row.Si("m_line"))));
+
+    [Theory]
     [CheckRows("lines", "lumped-chain")]
     public void A_fitting_at_the_end_of_two_lines_matches_and_stays_under_its_bound(CheckRow row)
     {
