@@ -9,7 +9,7 @@ import math
 
 import numpy as np
 import scipy
-from scipy.integrate import solve_ivp
+from scipy.integrate import quad, solve_ivp
 from scipy.interpolate import RegularGridInterpolator
 from scipy.optimize import brentq
 
@@ -272,6 +272,41 @@ for n, (je, jw, i, r, m, v, pull, k) in enumerate([(2.5, 800.0, 300.0, 0.95, 18e
     sol = solve_ivp(lambda _, y: [y[1], (pull - k * y[0]) / total], (0, 1e3), [start, v], rtol=1e-12, atol=1e-13, method="DOP853", events=stop)
     row(f"scipy-rotating-{n}", "rotating-inertia", [("J_e", je, "1"), ("J_w", jw, "1"), ("i", i, "1"), ("r", r, "m"), ("m", m, "kg"), ("v", v, "m/s"), ("P", pull, "N"), ("k", k, "N/m")],
         [("m_r", mr, "kg"), ("E", 0.5 * total * v**2, "J"), ("F", k * sol.y_events[0][0][0], "N")], "rel 1e-8")
+
+# --- a machine on two tracks: shear displacement integrated along the contact, sinkage of a plate, load by the falling line -------
+for n, (m, kc, kphi, ex, c, phi, b, l, K, grade, pitch, slip) in enumerate([
+    (13766.4, 4.37, 196.72, 1.6, 1.0e3, 19.7, 1.0, 3.6, 0.05, 0.0, 0.0, 0.30), (20000.0, 13.19, 692.15, 0.5, 4.14e3, 13.0, 0.6, 3.0, 0.03, 0.05, 0.0, 0.30),
+    (18000.0, 13.19, 692.15, 0.5, 4.14e3, 13.0, 0.6, 2.8, 0.025, -0.04, 12.0, 0.15), (18000.0, 11.42, 808.96, 0.4, 9.65e3, 35.0, 0.6, 2.8, 0.025, 0.02, -8.0, 0.30)]):
+    weight, theta, fall = m * 9.80665, math.atan(grade), math.tan(math.radians(pitch))
+
+    def lacks(p):
+        each = (weight * math.cos(theta) + p * fall) / 2
+        tau = (c + each / (b * l) * math.tan(math.radians(phi)))
+        thrust = b * quad(lambda x: tau * (1 - math.exp(-slip * x / K)), 0, l, epsabs=1e-9, epsrel=1e-12)[0]
+        k = 1000 * (kc / min(b, l) + kphi)
+        z = (each / (b * l) / k) ** (1 / ex)
+        return 2 * (thrust - b * quad(lambda u: k * u**ex, 0, z, epsabs=1e-9, epsrel=1e-12)[0]) - weight * math.sin(theta) - p
+
+    row(f"scipy-tracked-{n}", "tracked-pull", [("m", m, "kg"), ("kc", kc, "1"), ("kphi", kphi, "1"), ("n", ex, "1"), ("c", c, "Pa"), ("phi", phi, "deg"), ("b", b, "m"), ("l", l, "m"), ("K", K, "m"), ("grade", grade, "1"), ("pitch", pitch, "deg"), ("s", slip, "1")],
+        [("P", brentq(lacks, 0, 3 * weight, xtol=1e-9, rtol=1e-14), "N")], "rel 1e-7")
+
+for n, (m, xc, h, p, hd, behind, l, grade, pitch) in enumerate([(18000.0, 0.3, 0.9, 90e3, 0.5, 0.6, 3.0, 0.0, 0.0), (18000.0, 0.2, 1.0, 110e3, 0.6, 0.5, 2.8, 0.06, 5.0)]):
+    # Moments of all forces about the middle of the contact, by vectors; the resultant makes the sum zero.
+    weight, theta = m * 9.80665, math.atan(grade)
+    gravity = weight * np.array([-math.sin(theta), -math.cos(theta)])
+    line = p * np.array([-1.0, -math.tan(math.radians(pitch))])
+    cross = lambda arm, force: arm[0] * force[1] - arm[1] * force[0]
+    turn = cross(np.array([xc, h]), gravity) + cross(np.array([-l / 2 - behind, hd]), line)
+    e = turn / (gravity[1] + line[1])  # moment of the ground e N and of all else sum to zero, N = -(gravity + line) upwards
+    f = lambda x: (1 + 6 * abs(x) / l) if abs(x) <= l / 6 else None
+    # Peak of the pressure that a resultant at e needs: linear over what bears, no tension.
+    if abs(e) <= l / 6:
+        peak = f(e)
+    else:
+        bearing = brentq(lambda a: (l / 2 - abs(e)) - a / 3, 1e-6, l)
+        peak = 2 * l / bearing
+    row(f"scipy-track-ends-{n}", "track-ends", [("m", m, "kg"), ("xc", xc, "m"), ("h", h, "m"), ("P", p, "N"), ("hd", hd, "m"), ("behind", behind, "m"), ("l", l, "m"), ("grade", grade, "1"), ("pitch", pitch, "deg")],
+        [("e", e, "m"), ("peak", peak, "1")], "rel 1e-8")
 
 with open("shared/check-values/traction-scipy.csv", "w", newline="") as handle:
     writer = csv.writer(handle, lineterminator="\n")

@@ -72,7 +72,7 @@ internal static class AnchorFindings
     public static readonly FindingDefinition MachineNotBraked = new(
         "anchor.machine-not-braked",
         Severity.Stop,
-        "No axle of {subject} is braked: a machine that can roll is no anchor.",
+        "No driven axle of {subject} is braked: a machine that can roll is no anchor.",
         "Set its brakes and chock it, or take another anchor.",
         AnchorSources.MachineAnchor);
 

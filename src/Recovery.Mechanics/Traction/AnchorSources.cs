@@ -34,7 +34,7 @@ internal static class AnchorSources
     public static readonly Source PicketsAndMachines = new("pickets-and-machines", "Published picket loads (3 to 18 kN in loam, below 1 kN in sand) set against the pull that a sunk machine of 15 t takes (45 to 300 kN): arithmetic on published numbers", Standing.Derived);
 
     /// <summary>A machine as an anchor.</summary>
-    public static readonly Source MachineAnchor = new("machine-anchor", "A standing machine holds the net traction of its braked wheels at slip up to 0.30 on the weakest reading, less its weight component along the line: engineering judgement of this library", Standing.Judgement);
+    public static readonly Source MachineAnchor = new("machine-anchor", "A standing machine holds the net traction of its driven and braked wheels at slip up to 0.30 on the weakest reading, less its weight component along the line: engineering judgement of this library", Standing.Judgement);
 
     /// <summary>All sources of this file.</summary>
     public static IEnumerable<Source> All { get; } = [Deadman, DeadmanStraightUp, DeadmanTrench, AnchorOfLine, WoodPickets, WoodPicketsFromMemory, SteelPickets, SteelPicketsBySoil, PicketsAndMachines, MachineAnchor];

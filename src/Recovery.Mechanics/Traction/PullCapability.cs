@@ -155,6 +155,19 @@ public sealed class PullCapability
         return net > 0 ? (1 - s) * net / CapabilityKernel.Gross(_flat, Tower.Soil.RatingConeIndex.Pascals, pull, s, BrixiusConstants.Bias) : 0;
     }
 
+    /// <summary>Gives the sustained pull on many cone indices at once, all limits included: the same kernel over spans.</summary>
+    /// <param name="coneIndexKilopascals">Cone index fed to the model, above 0 to 20,000 kPa, one per case.</param>
+    /// <param name="pullKilonewtons">Receives the sustained pull, kN, one per case.</param>
+    /// <exception cref="ArgumentException">The spans differ in length.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range or not a number; nothing is written then.</exception>
+    /// <exception cref="SolverException">Pull and load transfer could not be solved together.</exception>
+    public void SustainedAt(ReadOnlySpan<double> coneIndexKilopascals, Span<double> pullKilonewtons)
+    {
+        Guard.SameLength(coneIndexKilopascals.Length, pullKilonewtons.Length, nameof(pullKilonewtons));
+        Guard.All(coneIndexKilopascals, 1e-3, 20000, "kPa", nameof(coneIndexKilopascals));
+        for (var i = 0; i < coneIndexKilopascals.Length; i++) pullKilonewtons[i] = CapabilityBound.At(_flat, 1000 * coneIndexKilopascals[i]).Pull / 1000;
+    }
+
     /// <summary>Gives the axle loads while it pulls, on the grade where it stands; an axle that lifts carries nothing.</summary>
     /// <param name="pull">Pull along the ground, 0 to 5,000 kN.</param>
     /// <returns>Loads in the order of the axles.</returns>

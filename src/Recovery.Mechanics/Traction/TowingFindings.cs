@@ -40,8 +40,22 @@ internal static class TowingFindings
         "A longer line is flatter.",
         Category);
 
+    public static readonly FindingDefinition NoSupport = new(
+        "pull.track-no-support",
+        Severity.Stop,
+        "The ground gives the tracks of {subject} no support: there is no number for its pull.",
+        "Stand it on other ground, or on mats.",
+        TractionSources.TwoPulls);
+
+    public static readonly FindingDefinition TrackEnd = new(
+        "pull.track-end-light",
+        Severity.Caution,
+        "While it pulls, the ground bears {subject} {available} from the middle of its tracks, beyond the middle third at {required}: one end bears nothing and the other sinks deeper than reckoned.",
+        "Hitch lower, ballast the front, or pull less.",
+        TractionSources.Nose);
+
     /// <summary>All kinds of this file.</summary>
-    public static IEnumerable<FindingDefinition> All { get; } = [Overturn, OffCentre, DrawbarBelowPower, DrawbarVertical];
+    public static IEnumerable<FindingDefinition> All { get; } = [Overturn, OffCentre, DrawbarBelowPower, DrawbarVertical, NoSupport, TrackEnd];
 
     /// <summary>All sources of this file.</summary>
     public static IEnumerable<Source> Sources { get; } = [Category, Sideways, Turning];

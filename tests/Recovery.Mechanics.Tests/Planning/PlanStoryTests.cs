@@ -53,6 +53,8 @@ public class PlanStoryTests
         ["pull.off-centre"] = "SidePullTests.Overturning_and_off_centre_are_said",
         ["pull.drawbar-category"] = "ModelPullTests.Drawbar_category_and_vertical_rating",
         ["pull.drawbar-vertical"] = "ModelPullTests.Drawbar_category_and_vertical_rating",
+        ["pull.track-no-support"] = "TrackedPullTests.Raises_no_support_light_ends_nose_and_rating",
+        ["pull.track-end-light"] = "TrackedPullTests.Raises_no_support_light_ends_nose_and_rating",
         ["line.elastic-tail"] = "ElongationTests.An_elastic_tail_arms_a_low_stretch_part",
         ["line.wet-as-dry"] = "ElongationTests.A_wet_line_is_taken_as_stiff_as_a_dry_one_and_says_so",
         ["line.peak-beyond-curve"] = "TakeUpTests.A_table_that_ends_before_the_energy_is_taken_up_gives_no_number",

@@ -180,4 +180,19 @@ public class PullCapabilityTests
         Assert.Equal(["assume.puller-remoulding-index", "assume.puller-engine-power", "assume.puller-hitch-rating", "assume.puller-firmest-ground"], PullCapability.Estimate(tower).Assumptions.Select(a => a.Id));
         Assert.Empty(PullCapability.Estimate(Tractors.SixteenTonneTower() with { EnginePower = Power.FromKilowatts(250), HitchRating = KN(150), HardSurfaceInReach = true }).Assumptions);
     }
+
+    [Fact]
+    public void Batch_agrees_with_the_bounds_and_writes_nothing_on_refusal()
+    {
+        var c = PullCapability.Estimate(Tractors.SixteenTonneTower());
+        double[] pulls = new double[3];
+        c.SustainedAt([c.LowBound.ConeIndex.Kilopascals, c.CentralBound.ConeIndex.Kilopascals, c.HighBound.ConeIndex.Kilopascals], pulls);
+        Assert.Equal(c.Sustained.Low.Kilonewtons, pulls[0], 1e-9);
+        Assert.Equal(c.Sustained.Central.Kilonewtons, pulls[1], 1e-9);
+        Assert.Equal(c.Sustained.High.Kilonewtons, pulls[2], 1e-9);
+        double[] untouched = [7, 7];
+        Assert.Throws<ArgumentOutOfRangeException>(() => c.SustainedAt([900, double.NaN], untouched));
+        Assert.Equal([7, 7], untouched);
+        Assert.Throws<ArgumentException>(() => c.SustainedAt([900], untouched));
+    }
 }
