@@ -72,7 +72,7 @@ for n, (ci, b, d, delta, w, passes, a) in enumerate([(400e3, 0.90, 2.05, 0.11, 9
     limit = brentq(lambda x: x / mmp - 1.85, 1, 1e8, xtol=1e-9, rtol=8.9e-16)
     rut = math.exp(math.log(0.224 * d) - 1.25 * math.log(ci / mmp))
     row(f"tms-maclaurin-{n}", "maclaurin", [("CI", ci, "Pa"), ("b", b, "m"), ("d", d, "m"), ("delta", delta, "m"), ("W", w, "N"), ("passes", passes, "1"), ("a", a, "1")],
-        [("MMP", mmp, "Pa"), ("CI_limit", limit, "Pa"), ("z", rut, "m"), ("z_m", rut * math.exp(math.log(passes) / a), "m"), ("MR", w * (0.017 + 0.453 * mmp / ci), "N")])
+        [("MMP", mmp, "Pa"), ("CI_limit", limit, "Pa"), ("z", rut, "m"), ("z_m", rut * math.exp(math.log(passes) / a), "m"), ("MR", w * (0.017 + 0.453 * mmp / ci), "N"), ("VCI1", (2.53 + 1.35 * mmp / const.psi) * const.psi, "Pa")])
 
 # --- hard surface ----------------------------------------------------------------------------------------------------
 for n, (name, r, k, b, d, w, s) in enumerate([("bias", 0.02, 300e3, 0.71, 2.05, 30e3, 0.15), ("radial", 0.01625, 500e3, 0.65, 1.9, 40e3, 0.1)]):
@@ -162,6 +162,11 @@ for n, (name, w, b, d, p) in enumerate([("Rubicon", 60e3, 0.7, 1.8, 150e3), ("Gr
         + gamma * l0**3 * (math.pi / 2 - f) / 3 + c * l0**2 * (1 + math.tan(math.pi / 4 + f / 2))
     row(f"tms-bekker-{n}", "bekker-wheel", soil(name) + [("W", w, "N"), ("b", b, "m"), ("d", d, "m"), ("p", p, "Pa"), ("gamma", gamma, "N/m3")],
         [("z", z, "m"), ("pgcr", critical, "Pa"), ("Rc", rc, "N"), ("Rb", rb if z / d > 0.06 else 0.0, "N")], "rel 1e-8")
+
+# --- a wheel in the rut of another, n = 1: load from the work of the slice between both depths, by root --------------
+for n, (kc, kphi, w, b, d, rut) in enumerate([(0.06e3, 5880e3, 60e3, 0.7, 1.9, 0.08), (5e3, 1500e3, 40e3, 0.6, 1.6, 0.12), (5e3, 1500e3, 40e3, 0.6, 1.6, 0.0)]):
+    z = brentq(lambda x: quad(lambda y: (kc + b * kphi) * math.sqrt(d) * math.sqrt(y), rut, x, epsabs=0, epsrel=1e-13)[0] - w, rut, 5, xtol=1e-15, rtol=8.9e-16)
+    row(f"tms-bekker-rut-{n}", "bekker-rut", [("kc", kc / 1000, "1"), ("kphi", kphi / 1000, "1"), ("n", 1, "1"), ("W", w, "N"), ("b", b, "m"), ("d", d, "m"), ("rut", rut, "m")], [("z", z, "m")], "rel 1e-8")
 
 # --- Janosi and Hanamoto: stress by its slope, thrust by summing the stress along the track, slip by root ------------
 for n, (name, p, j, shear) in enumerate([("Rubicon", 40e3, 0.03, 0.025), ("Clayey", 80e3, 0.1, 0.05)]):

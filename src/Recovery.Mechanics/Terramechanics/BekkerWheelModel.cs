@@ -74,6 +74,25 @@ public sealed class BekkerWheelModel : IModel
     public Length SinkageAtSlip(Length sinkage, Ratio slip) =>
         Length.FromMeters(Guard.Metres(sinkage, 0, 2, nameof(sinkage)) * BekkerKernel.SlipSinkage(Guard.Fraction(slip, 0, 1, nameof(slip))));
 
+    /// <summary>Gives the sinkage of a rigid wheel in the rut of another, on soil with an exponent of about one: (3W/(2 (k_c + b k_phi) sqrt(D)) + z^1.5)^(2/3) (reported).</summary>
+    /// <param name="wheel">The wheel that follows.</param>
+    /// <param name="terrain">The terrain; exponent 0.95 to 1.05, because the form is published for 1 only.</param>
+    /// <param name="rut">Sinkage of the wheel before, 0 to 2 m. Softening of remoulded soil is not in the model.</param>
+    /// <returns>The sinkage below the uncut ground.</returns>
+    /// <exception cref="ArgumentNullException">Wheel or terrain is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The rut or the exponent is outside its range.</exception>
+    /// <exception cref="ArgumentException">The terrain gives no support under this width.</exception>
+    public Length SinkageInRut(WheelOnSoil wheel, BekkerTerrain terrain, Length rut)
+    {
+        Guard.NotNull(wheel, nameof(wheel));
+        Guard.NotNull(terrain, nameof(terrain));
+        Guard.Range(terrain.Exponent, 0.95, 1.05, string.Empty, "terrain exponent");
+        var before = Guard.Metres(rut, 0, 2, nameof(rut));
+        var k = Modulus(terrain, wheel.SectionWidth.Meters);
+        if (!(k > 0)) throw new ArgumentException("terrain gives no support under a width of " + Text.With(wheel.SectionWidth.Meters, "m") + ".", nameof(terrain));
+        return Length.FromMeters(BekkerKernel.RepeatedSinkage(wheel.Load.Newtons, wheel.SectionWidth.Meters, wheel.OverallDiameter.Meters, k, before));
+    }
+
     /// <summary>Works the resistance out step by step.</summary>
     /// <param name="wheel">The wheel and its load.</param>
     /// <param name="terrain">The terrain.</param>

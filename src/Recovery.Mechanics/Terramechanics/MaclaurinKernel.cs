@@ -1,4 +1,5 @@
 using System;
+using Recovery.Mechanics.Provenance;
 
 namespace Recovery.Mechanics.Terramechanics;
 
@@ -17,6 +18,9 @@ internal static class MaclaurinKernel
 
     /// <summary>Rut depth after m passes, z m^(1/a).</summary>
     public static double RutDepthAfter(double firstRutMetres, double passes, double multipassExponent) => firstRutMetres * Math.Pow(passes, 1 / multipassExponent);
+
+    /// <summary>Vehicle cone index for one pass, VCI1[psi] = 2.53 + 1.35 MMP[psi].</summary>
+    public static double OnePass(double meanMaximumPressurePascals) => (2.53 * PhysicalConstants.PascalsPerPsi) + (1.35 * meanMaximumPressurePascals);
 
     /// <summary>Motion resistance ratio 0.017 + 0.453/N (from memory).</summary>
     public static double MotionResistanceRatio(double numeric) => 0.017 + (0.453 / numeric);

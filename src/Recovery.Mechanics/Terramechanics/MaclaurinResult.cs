@@ -23,6 +23,9 @@ public sealed record MaclaurinResult
     /// <summary>Gets the limiting cone index 1.85 MMP: below it the wheel is not expected to get through.</summary>
     public Pressure LimitingConeIndex => Pressure.FromPascals(MaclaurinKernel.LimitFactor * MeanMaximumPressure.Pascals);
 
+    /// <summary>Gets the vehicle cone index for one pass by the mean maximum pressure, 2.53 + 1.35 MMP in psi (Priddy 1999, reported; the unit is assumed): beside the one from the mobility index.</summary>
+    public Pressure OnePass => Pressure.FromPascals(MaclaurinKernel.OnePass(MeanMaximumPressure.Pascals));
+
     /// <summary>Gets cone index over mean maximum pressure.</summary>
     public double Numeric { get; }
 

@@ -40,6 +40,29 @@ public sealed class MultiPassModel : IModel
         return new MultiPassResult(ratio, Pressure.FromPascals(first.ConeIndex.Pascals * ratio), numeric, Validity.Flag(numeric));
     }
 
+    /// <summary>Gives the cone index in the rut of many wheels of one size: the same kernel over spans.</summary>
+    /// <param name="coneIndexKilopascals">Cone index before the pass, above 0 to 20,000 kPa, one per wheel.</param>
+    /// <param name="loadKilonewtons">Load of the wheel that goes first, above 0 to 500 kN, one per wheel.</param>
+    /// <param name="sectionWidthMetres">Section width of all wheels, 0.05 to 2 m.</param>
+    /// <param name="overallDiameterMetres">Overall diameter of all wheels, 0.2 to 4 m.</param>
+    /// <param name="deflectionRatio">Deflection ratio of all wheels, 0.0005 to 0.6.</param>
+    /// <param name="coneIndexAfterKilopascals">Receives the cone index after the pass, kPa, one per wheel.</param>
+    /// <exception cref="ArgumentException">The spans differ in length.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range or not a number; nothing is written then.</exception>
+    public void After(ReadOnlySpan<double> coneIndexKilopascals, ReadOnlySpan<double> loadKilonewtons, double sectionWidthMetres, double overallDiameterMetres, double deflectionRatio, Span<double> coneIndexAfterKilopascals)
+    {
+        Guard.SameLength(coneIndexKilopascals.Length, loadKilonewtons.Length, nameof(loadKilonewtons));
+        Guard.SameLength(coneIndexKilopascals.Length, coneIndexAfterKilopascals.Length, nameof(coneIndexAfterKilopascals));
+        Guard.All(coneIndexKilopascals, 1e-3, 20000, "kPa", nameof(coneIndexKilopascals));
+        Guard.All(loadKilonewtons, 1e-3, 500, "kN", nameof(loadKilonewtons));
+        WheelBatch.GuardWheel(sectionWidthMetres, overallDiameterMetres, deflectionRatio);
+        for (var i = 0; i < coneIndexAfterKilopascals.Length; i++)
+        {
+            var numeric = BrixiusKernel.Numeric(coneIndexKilopascals[i], sectionWidthMetres, overallDiameterMetres, deflectionRatio, loadKilonewtons[i]);
+            coneIndexAfterKilopascals[i] = coneIndexKilopascals[i] * MultiPassKernel.ConeIndexRatio(numeric);
+        }
+    }
+
     /// <summary>Works the cone index out step by step.</summary>
     /// <param name="first">The wheel that goes first, with the soil before it.</param>
     /// <returns>The worked steps.</returns>

@@ -61,6 +61,13 @@ internal static class SelfMobilityKernel
     {
         double weight = 0;
         for (var i = 0; i < wheels.Count; i++) weight += wheels[i].LoadNewtons;
-        return RootFinder.Find(x => (Best(model, wheels, Math.Exp(x), slipLimit, out _, out _) - forceNewtons) / weight, Math.Log(lowerPascals), Math.Log(upperPascals), 1e-8, "critical cone index");
+        double Surplus(double x)
+        {
+            // A wheel past its limit of support counts as far below: a root there is a jump, and the finder says so.
+            var net = Best(model, wheels, Math.Exp(x), slipLimit, out _, out _);
+            return double.IsNaN(net) ? -10 : (net - forceNewtons) / weight;
+        }
+
+        return RootFinder.Find(Surplus, Math.Log(lowerPascals), Math.Log(upperPascals), 1e-8, "critical cone index");
     }
 }

@@ -136,12 +136,15 @@ internal static class TerramechanicsSources
     /// <summary>Range of the shear deformation modulus.</summary>
     public static readonly Source ShearModulus = new("shear-modulus-range", "Shear deformation modulus 0.01 to 0.025 m on firm, 0.03 to 0.05 m on soft soil", Standing.FromMemory);
 
+    /// <summary>VCI1 by mean maximum pressure.</summary>
+    public static readonly Source OnePassPressure = new("vci1-mean-maximum-pressure", "Priddy 1999, ERDC TR GL-99-8 p. 52: vehicle cone index for one pass from the mean maximum pressure, psi assumed", Standing.Secondary);
+
     /// <summary>All sources of the room.</summary>
     public static IEnumerable<Source> All { get; } =
     [
         Brixius, BrixiusRadial, D497Range, D497RangeFromMemory, TestedLoads, WismerLuth, WismerLuthRange, GeeClough, GeeCloughConstants, LeastNumeric, WesClay, VtiFine,
         Maclaurin, MaclaurinResistance, RollingSinkage, HardSurface, HardSurfaceNumeric, MultiPass,
         VtiSand, VtiSandGradient, MobilityIndex, OnePassWheels, FiftyPassesWheels, FiftyPassesHeavy, OnePassTracks, FiftyPassesTracks, ExcessTowed, ExcessDrawbar,
-        BekkerWheel, BekkerTrack, BekkerRange, PlateTests, Bulldozing, SlipSinkage, ShearDisplacement, ShearModulus,
+        BekkerWheel, BekkerTrack, BekkerRange, PlateTests, Bulldozing, SlipSinkage, ShearDisplacement, ShearModulus, OnePassPressure,
     ];
 }

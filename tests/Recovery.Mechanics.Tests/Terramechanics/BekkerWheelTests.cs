@@ -189,6 +189,20 @@ public class BekkerWheelTests
         Assert.Equal(4, BulldozingKernel.BearingWeightOverTangent(0), 12);
     }
 
+    [Theory]
+    [CheckRows("terramechanics-scipy", "bekker-rut")]
+    public void A_following_wheel_agrees_with_SciPy(CheckRow row) =>
+        row.Matches(("z", BekkerWheelModel.Instance.SinkageInRut(Wheels.Of(400, row.Si("W") / 1000, row.Si("b"), row.Si("d")), Soils.Of(row), Length.FromMeters(row.Si("rut"))).Meters));
+
+    [Fact]
+    public void A_following_wheel_needs_an_exponent_of_about_one_and_support()
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => BekkerWheelModel.Instance.SinkageInRut(Wheels.Of(400, 30), Rubicon, Length.FromMeters(0.1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => BekkerWheelModel.Instance.SinkageInRut(Wheels.Of(400, 30), BekkerTerrains.Find("Grenville loam (Wong)", 24), Length.FromMeters(-0.1)));
+        var none = new BekkerTerrain("no support", -900, 100, 1, Pressure.FromKilopascals(2), Angle.FromDegrees(0));
+        Assert.Throws<ArgumentException>(() => BekkerWheelModel.Instance.SinkageInRut(Wheels.Of(400, 30), none, Length.FromMeters(0.1)));
+    }
+
     [Fact]
     public void A_following_wheel_at_exponent_one_adds_to_the_rut()
     {

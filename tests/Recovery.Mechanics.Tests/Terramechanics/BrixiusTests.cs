@@ -37,6 +37,16 @@ public class BrixiusTests
     [CheckRows("terramechanics", "brixius-resistance")]
     public void Resistance_matches(CheckRow row) => row.Matches(("rho", BrixiusKernel.MotionResistanceRatio(row.Si("Bn"), row.Si("s"), BrixiusConstants.Bias)));
 
+    /// <summary>The table of ratios at six numerics and four slips, at its printed three decimals.</summary>
+    [Theory]
+    [CheckRows("terramechanics", "brixius-table")]
+    public void The_table_of_ratios_matches(CheckRow row)
+    {
+        double bn = row.Si("Bn"), s = row.Si("s"), gross = BrixiusKernel.GrossTractionRatio(bn, s, BrixiusConstants.Bias), resistance = BrixiusKernel.MotionResistanceRatio(bn, s, BrixiusConstants.Bias);
+        foreach (var name in row.ExpectedNames)
+            row.MatchesOne(name, name switch { "GTR" => gross, "MRR" => resistance, "NTR" => gross - resistance, _ => (gross - resistance) / gross * (1 - s) });
+    }
+
     [Theory]
     [InlineData(60, false)]
     [InlineData(60.001, true)]

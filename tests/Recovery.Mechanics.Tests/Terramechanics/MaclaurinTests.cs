@@ -31,7 +31,21 @@ public class MaclaurinTests
             ("CI_limit", result.LimitingConeIndex.Pascals),
             ("z", result.RutDepth.Meters),
             ("z_m", MaclaurinModel.Instance.RutDepthAfter(result.RutDepth, (int)row.Si("passes"), row.Si("a")).Meters),
-            ("MR", result.MotionResistance.Newtons));
+            ("MR", result.MotionResistance.Newtons),
+            ("VCI1", result.OnePass.Pascals));
+        var rut = new double[1];
+        var go = new bool[1];
+        MaclaurinModel.Instance.RutDepth([row.Si("CI") / 1000], [row.Si("W") / 1000], row.Si("b"), row.Si("d"), row.Si("delta"), rut, go);
+        row.MatchesOne("z", rut[0]);
+        Assert.Equal(result.Go, go[0]);
+    }
+
+    [Fact]
+    public void The_batch_refuses_bad_spans()
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => MaclaurinModel.Instance.RutDepth([double.NaN], [30], 0.6, 1.6, 0.08, new double[1], new bool[1]));
+        Assert.Throws<ArgumentException>(() => MaclaurinModel.Instance.RutDepth([300], [30], 0.6, 1.6, 0.08, new double[2], new bool[1]));
+        Assert.Throws<ArgumentOutOfRangeException>(() => MaclaurinModel.Instance.RutDepth([300], [30], 0.6, 1.6, 0, new double[1], new bool[1]));
     }
 
     [Theory]
@@ -54,6 +68,12 @@ public class MaclaurinTests
         var result = MaclaurinModel.Instance.Evaluate(Wheels.Of(numeric * pressure, 30), Length.FromMeters(0.08));
         Assert.Equal(flagged ? ["z/d"] : [], result.Flags.Select(f => f.Limit.Symbol));
     }
+
+    [Theory]
+    [InlineData(60, false)]
+    [InlineData(60.001, true)]
+    public void Flags_a_load_beyond_the_tests(double load, bool flagged) =>
+        Assert.Equal(flagged ? ["W"] : [], MaclaurinModel.Instance.Evaluate(Wheels.Of(2000, load), Length.FromMeters(0.08)).Flags.Select(f => f.Limit.Symbol));
 
     [Fact]
     public void One_pass_leaves_the_rut_as_it_is() => Assert.Equal(0.1, MaclaurinModel.Instance.RutDepthAfter(Length.FromMeters(0.1), 1, 3).Meters, 12);

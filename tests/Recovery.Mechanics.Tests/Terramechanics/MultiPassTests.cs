@@ -13,7 +13,17 @@ public class MultiPassTests
 
     [Theory]
     [CheckRows("terramechanics-scipy", "multi-pass")]
-    public void Agrees_with_SciPy(CheckRow row) => row.Matches(("CI_after", MultiPassModel.Instance.After(Wheels.Of(row)).ConeIndexAfter.Pascals));
+    public void Agrees_with_SciPy(CheckRow row)
+    {
+        row.Matches(("CI_after", MultiPassModel.Instance.After(Wheels.Of(row)).ConeIndexAfter.Pascals));
+        var after = new double[1];
+        MultiPassModel.Instance.After([row.Si("CI") / 1000], [row.Si("W") / 1000], row.Si("b"), row.Si("d"), row.Si("dh"), after);
+        row.MatchesOne("CI_after", after[0] * 1000);
+    }
+
+    [Fact]
+    public void The_batch_refuses_bad_spans() =>
+        Assert.Throws<System.ArgumentOutOfRangeException>(() => MultiPassModel.Instance.After([400], [double.NaN], 0.6, 1.6, 0.2, new double[1]));
 
     [Theory]
     [InlineData(121, false)] // B_n = CI/21.876 here

@@ -131,6 +131,23 @@ public class SelfMobilityTests
         Assert.Contains("no wheel", SelfMobility.Find(BrixiusModel.Bias, towed).ToString(), StringComparison.Ordinal);
     }
 
+    /// <summary>A model of the host that jumps from immobile to plenty: no root, and it is said.</summary>
+    [Fact]
+    public void A_jump_is_not_taken_for_a_root() => Assert.Throws<SolverException>(() => SelfMobility.Find(new Jump(), [new(Wheels.Of(400, 30), 2)]));
+
+    private sealed class Jump : IWheelModel
+    {
+        public string Name => "jump";
+
+        public Source Source => BrixiusModel.Bias.Source;
+
+        public Validity Validity => BrixiusModel.Bias.Validity;
+
+        public WheelResult Evaluate(WheelOnSoil wheel, Ratio slip) => wheel.ConeIndex.Kilopascals < 300 ? WesClayModel.Instance.Evaluate(Wheels.Of(1, 400), slip) : BrixiusModel.Bias.Evaluate(wheel with { ConeIndex = Pressure.FromKilopascals(2000) }, slip);
+
+        public Working Explain(WheelOnSoil wheel, Ratio slip) => BrixiusModel.Bias.Explain(wheel, slip);
+    }
+
     [Fact]
     public void The_best_slip_within_the_limit_is_taken()
     {

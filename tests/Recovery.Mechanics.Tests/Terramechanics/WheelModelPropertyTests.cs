@@ -28,6 +28,21 @@ public class WheelModelPropertyTests
     public Property A_lighter_wheel_never_rolls_harder() => Each((model, wheel) =>
         Value(model.Evaluate(wheel with { Load = wheel.Load * 0.8 }, Wheels.Slip(0)).MotionResistance?.Newtons, 1e12) <= Value(model.Evaluate(wheel, Wheels.Slip(0)).MotionResistance?.Newtons, 1e12) * (1 + 1e-12));
 
+    /// <summary>Where the form is a soft-soil term plus a constant share, the term goes with the square of the load.</summary>
+    [Property]
+    public Property The_soft_term_goes_with_load_squared() => Prop.ForAll(Wheels.Any(), wheel => Array.TrueForAll(
+        new (IWheelModel Model, double Constant)[] { (BrixiusModel.Bias, 0.04), (BrixiusModel.Radial, 0.0325), (WismerLuthModel.Instance, 0.04), (GeeCloughModel.Instance, 0.049) },
+        m =>
+        {
+            double Soft(double factor)
+            {
+                var result = m.Model.Evaluate(wheel with { Load = wheel.Load * factor }, Wheels.Slip(0));
+                return result.MotionResistance!.Value.Newtons - (m.Constant * result.Load.Newtons);
+            }
+
+            return Math.Abs((Soft(0.5) * 4 / Soft(1)) - 1) < 1e-8;
+        }));
+
     [Property]
     public Property The_last_step_of_the_working_is_the_result() => Each((model, wheel) =>
     {
