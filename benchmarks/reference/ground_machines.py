@@ -11,7 +11,7 @@ import numpy as np
 import scipy
 from scipy.integrate import quad
 from scipy.interpolate import interp1d
-from scipy.optimize import fsolve
+from scipy.optimize import brentq, fsolve
 
 AUTHORITY = f"numpy {np.__version__}, SciPy {scipy.__version__}, benchmarks/reference/ground_machines.py"
 ROWS = []
@@ -116,6 +116,85 @@ def axle_loads(parts, grade, p):
 for n, (name, grade, p) in enumerate([("beet", 0.02, -1), ("front", 0.02, -1), ("beet", 0.0, -1), ("front", -0.06, 1)]):
     change = axle_loads({k: v for k, v in PARTS.items() if k != name}, grade, p) - axle_loads(PARTS, grade, p)
     row(f"gms-unload-{n}", "unloading", [("load", name, ""), ("grade", 100 * grade, "%"), ("p", float(p), "1")], [(f"dN{i + 1}", float(c), "N") for i, c in enumerate(change)])
+
+# --- tyre deflection, apart from the library's grouping of terms ---------------------------------------------------------------
+IN = 0.0254
+
+
+def saarilahti(w, p):  # kN, kPa -> m
+    return np.polyval([0.365e-3 + 0.170 / p, 0.8e-3], w)
+
+
+def lines_murphy(w, p, b, rim, age):  # kN, kPa, m, m, years -> m
+    return w / np.dot([172, -1.77, 5.6, 0.34], [1, rim / IN, age, b / IN * rim / IN * p / 100])
+
+
+for n, (w, p, b, d, h, age) in enumerate([(64, 180, 0.8, 2.05, 0.55, 0), (32, 120, 0.6, 1.6, 0.42, 8), (110, 320, 1.05, 1.95, 0.57, 15)]):
+    row(f"gms-deflection-{n}", "deflection", [("W", w, "kN"), ("p", p, "kPa"), ("b", b, "m"), ("d", d, "m"), ("h", h, "m"), ("age", age, "1")], [("saarilahti", float(saarilahti(w, p)), "m"), ("lines_murphy", float(lines_murphy(w, p, b, d - 2 * h, age)), "m")])
+
+# --- two tyres on one hub: the height of the hub by root finding ---------------------------------------------------------------
+for n, (w, pi, po, di, do) in enumerate([(90, 160, 160, 1.95, 1.95), (90, 160, 110, 1.95, 1.95), (120, 200, 200, 1.95, 1.92), (60, 240, 120, 2.05, 2.07), (15, 240, 240, 2.05, 1.95)]):
+    def carried(hub):
+        def one(d, p):
+            delta = d / 2 - hub
+            return max(0.0, brentq(lambda f: saarilahti(f, p) - delta, -1e3, 1e4, xtol=1e-13, rtol=1e-14))
+        return one(di, pi), one(do, po)
+
+    hub = brentq(lambda y: sum(carried(y)) - w, 0.5, max(di, do) / 2, xtol=1e-15, rtol=1e-14)
+    inner, outer = carried(hub)
+    row(f"gms-dual-{n}", "dual", [("W", w, "kN"), ("p_i", pi, "kPa"), ("p_o", po, "kPa"), ("d_i", di, "m"), ("d_o", do, "m")], [("F_i", inner, "kN"), ("F_o", outer, "kN")], "abs 1e-6")
+
+# --- contact after Keller, O'Sullivan and the yardstick: area by quadrature of the outline, alpha by root finding on the load ---
+for n, (p, prec, d, w, W) in enumerate([(150, 150, 1.9, 0.65, 45), (90, 180, 2.05, 0.8, 58), (220, 160, 1.6, 0.6, 40), (200, 200, 2.1, 1.25, 80)]):
+    length = 0.47 + 0.11 * d**2 - 0.16 * math.log(p / prec)
+    shape = 2.1 * (w * d) ** 2 + 2
+    peak = 34.4 + 1.13 * p + 0.72 * W - 33.4 * math.log(p / prec)
+    decay = 9.3 - 7.3 * w
+    half = lambda y: length / 2 * (1 - abs(2 * y / w) ** shape) ** (1 / shape)
+    # t = 1 - (1 - s)^4 bunches the points at the edge of the footprint
+    integral = lambda g: 2 * quad(lambda q: g(w / 2 * (1 - q**4)) * w / 2 * 4 * q**3, 0, 1, epsabs=0, epsrel=1e-12, limit=200)[0]
+    area = integral(lambda y: 2 * half(y))
+    raw = lambda y: (w / 2 - abs(y)) * math.exp(-decay * (w / 2 - abs(y)))
+    scale = 1 / max(raw(y) for y in np.append(np.linspace(0, w / 2, 20001), w / 2 - 1 / decay if 0 < 1 / decay < w / 2 else 0))
+    shape_integral = integral(lambda y: scale * raw(y) * half(y))
+    carried = lambda a: 2 * peak * shape_integral * a / (a + 1)
+    alpha = brentq(lambda a: carried(a) - W, 1e-6, 1e6, xtol=1e-13, rtol=1e-14)
+    x, y = 0.15, 0.12
+    sigma = peak * scale * raw(y) * (1 - (x / half(y)) ** alpha)
+    given = [("p", p, "kPa"), ("p_rec", prec, "kPa"), ("d", d, "m"), ("w", w, "m"), ("W", W, "kN")]
+    row(f"gms-keller-{n}", "keller", given, [("L", length, "m"), ("n", shape, "1"), ("A", area, "m2"), ("sigma_max", peak, "kPa"), ("mean", W / area, "kPa")], "rel 1e-8")
+    row(f"gms-keller-stress-{n}", "keller-stress", given + [("x", x, "m"), ("y", y, "m")], [("sigma_max", peak, "kPa"), ("delta_y", decay, "1/m"), ("f_0", scale * raw(0), "1"), ("alpha", alpha, "1"), ("sigma_centre", peak * scale * raw(0), "kPa"), ("sigma_xy", sigma, "kPa")], "rel 1e-7")
+    row(f"gms-osullivan-{n}", "osullivan", given, [("soft", float(np.dot([0.310, 0.00263, 0.239], [w * d, W, W / p])), "m2"), ("hard", float(np.dot([0.041, 0, 0.613], [w * d, W, W / p])), "m2")])
+    row(f"gms-nominal-{n}", "nominal-pressure", [("W", W, "kN"), ("d", d, "m"), ("b", w, "m")], [("p_nom", W / (np.pi * (d / 2) ** 2) * np.pi * d / 2 / w, "kPa")])
+
+# --- wheels left and right: a stiff body on equal springs at every wheel, three sums, least squares ---------------------------------
+for n, (grade, side, p, tracks, left_of_middle) in enumerate([(0.0, 0.08, -1, (2.6, 2.6, 2.6), 0.0), (0.02, 0.10, -1, (2.6, 2.4, 2.2), 0.0), (-0.05, -0.06, 1, (2.7, 2.3, 2.3), 0.1)]):
+    masses = np.array([v[0] for v in PARTS.values()])
+    w = 9.80665 * masses.sum()
+    xc, zc = (np.dot(masses, [v[k] for v in PARTS.values()]) / masses.sum() for k in (1, 2))
+    yc = masses[2] * left_of_middle / masses.sum()
+    down = np.array([-grade * p, -side, -1.0]) / math.sqrt(1 + grade**2 + side**2)  # gravity in the frame of the machine
+    x = np.repeat(AXLES, 2)
+    y = np.array([s * b / 2 for b in tracks for s in (1, -1)])
+    # moments of the weight about the x and y axes through the foremost contact, and its normal part
+    force, arm = w * down, np.array([xc, yc, zc])
+    torque = np.cross(arm, force)
+    # ground forces N at (x, y, 0): torque x: y N, torque y: -x N
+    rhs = np.array([-force[2], -torque[0], -torque[1]])
+    wheel = np.linalg.pinv(np.vstack([np.ones(6), y, -x])) @ rhs
+    assert (wheel > 0).all()
+    row(f"gms-wheels-{n}", "wheel-loads", [("grade", 100 * grade, "%"), ("side", 100 * side, "%"), ("p", float(p), "1"), ("B", "|".join(map(str, tracks)) + " m", ""), ("left", left_of_middle, "m")], [(f"{s}{i + 1}", float(wheel[2 * i + (0 if s == 'L' else 1)]), "N") for i in range(3) for s in "LR"])
+
+# --- a rear axle on a pin: bodies cut free at the pin, solved as one linear system ----------------------------------------------------
+for n, (mass, xc, zc, wheelbase, bf, br, pin, side) in enumerate([(20e3, -1.5, 1.6, 3.6, 2.6, 2.2, 0.6, 0.1), (18e3, -1.2, 1.9, 3.4, 2.8, 2.4, 0.8, -0.07)]):
+    c = 1 / math.sqrt(1 + side**2)
+    w, lateral = 9.80665 * mass * c, 9.80665 * mass * c * side  # normal part, part towards the right
+    # unknowns: front left, front right, rear left, rear right; the side force goes with the axle load
+    rear = w * -xc / wheelbase
+    a = np.array([[1, 1, 1, 1], [0, 0, 1, 1], [-bf / 2, bf / 2, -br / 2, br / 2], [0, 0, -br / 2, br / 2]])
+    b = np.array([w, rear, lateral * zc, lateral * rear / w * pin])
+    fl, fr, rl, rr = np.linalg.solve(a, b)
+    row(f"gms-pin-{n}", "pinned-axle", [("m", mass, "kg"), ("x", xc, "m"), ("z", zc, "m"), ("L", wheelbase, "m"), ("B_f", bf, "m"), ("B_r", br, "m"), ("h_p", pin, "m"), ("side", 100 * side, "%")], [("L1", fl, "N"), ("R1", fr, "N"), ("L2", rl, "N"), ("R2", rr, "N")])
 
 with open("shared/check-values/ground-machines-scipy.csv", "w", newline="") as file:
     writer = csv.writer(file, lineterminator="\n")

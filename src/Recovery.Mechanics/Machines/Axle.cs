@@ -5,7 +5,7 @@ using UnitsNet;
 namespace Recovery.Mechanics.Machines;
 
 /// <summary>An axle with its tyres. x points forward; the foremost axle stands at x = 0, the others at negative x.</summary>
-/// <remarks>Immutable, equality by value. Duals: give the number of all tyres on the axle; they share its load equally.</remarks>
+/// <remarks>Immutable, equality by value. Duals: give the number of all tyres on the axle; they share its load equally. How a pair of unlike tyres shares on firm ground is in <see cref="DualPair"/>.</remarks>
 public sealed record Axle
 {
     /// <summary>Describes an axle.</summary>
@@ -47,6 +47,45 @@ public sealed record Axle
 
     /// <summary>Gets whether a brake can lock the axle. A pull may have to drag locked wheels unless the axle is named unbraked.</summary>
     public bool Braked { get; init; } = true;
+
+    /// <summary>Gets the stiffness of the axle against that of the others, 0.1 to 10; counts on a straight frame of three or more axles only. An axle twice as stiff takes more of the load.</summary>
+    public double RelativeStiffness { get; init => field = Guard.Range(value, 0.1, 10, string.Empty, "relativeStiffness"); } = 1;
+
+    /// <summary>Gets the height of the pin on which the axle swings from side to side, 0.1 to 3 m; null where it holds the machine upright. Counts on a side slope only.</summary>
+    public Length? PinHeight { get; init => field = value is { } h ? Length.FromMeters(Guard.Metres(h, 0.1, 3, "pinHeight")) : null; }
+
+    /// <summary>Gets whether one tyre of each pair is mounted turned round, so that its lugs bite when backing. Needs duals: four tyres or more.</summary>
+    public bool OneDualReversed
+    {
+        get;
+        init => field = value && Tyres < 4 ? throw new ArgumentException("oneDualReversed needs duals; axle " + Name + " has " + Text.Number(Tyres) + " tyres.", "oneDualReversed") : value;
+    }
+
+    /// <summary>Gives how many tyres of the axle run with their lugs the right way round.</summary>
+    /// <param name="travel">Direction of travel.</param>
+    /// <returns>Forwards all, less one on each side where one of a pair is turned round; rearwards those turned round.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The direction is not defined.</exception>
+    public int TyresThatBite(PullDirection travel)
+    {
+        Guard.Defined(travel, travel is PullDirection.Forwards or PullDirection.Rearwards, nameof(travel));
+        var turned = OneDualReversed ? 2 : 0;
+        return travel == PullDirection.Forwards ? Tyres - turned : turned;
+    }
+
+    /// <summary>Gives the same with another value: the stiffness against that of the other axles. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="relativeStiffness">The value, as in <see cref="RelativeStiffness"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Axle WithRelativeStiffness(double relativeStiffness) => this with { RelativeStiffness = relativeStiffness };
+
+    /// <summary>Gives the same with another value: the height of the pin. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="pinHeight">The value, as in <see cref="PinHeight"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Axle WithPinHeight(Length? pinHeight) => this with { PinHeight = pinHeight };
+
+    /// <summary>Gives the same with another value: whether one of each pair is turned round. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="oneDualReversed">The value, as in <see cref="OneDualReversed"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Axle WithOneDualReversed(bool oneDualReversed) => this with { OneDualReversed = oneDualReversed };
 
     /// <summary>Gives the same with another value: the tyre. For callers whose language has no <c>with</c>.</summary>
     /// <param name="tyre">The value, as in <see cref="Tyre"/>.</param>

@@ -17,11 +17,12 @@ internal static class AxleStaticsKernel
 
     /// <summary>Shares N and M among the axles. An axle that would have to pull the ground lifts and carries nothing; the others then carry all.</summary>
     /// <param name="x">Positions of the axles, the first at 0, falling.</param>
-    /// <param name="equalised">True: all axles behind the first share alike; false: straight frame on equal stiffness.</param>
+    /// <param name="stiffness">Vertical stiffness of the axles on a straight frame, in any one unit.</param>
+    /// <param name="equalised">True: all axles behind the first share alike; false: straight frame.</param>
     /// <param name="normal">N.</param>
     /// <param name="moment">M.</param>
     /// <param name="loads">Receives the axle loads.</param>
-    public static void Share(ReadOnlySpan<double> x, bool equalised, double normal, double moment, Span<double> loads)
+    public static void Share(ReadOnlySpan<double> x, ReadOnlySpan<double> stiffness, bool equalised, double normal, double moment, Span<double> loads)
     {
         var n = x.Length;
         if (equalised && n > 2)
@@ -38,24 +39,24 @@ internal static class AxleStaticsKernel
         var lifted = 0;
         for (var pass = 0; pass < n; pass++)
         {
-            double count = 0, mean = 0, spread = 0;
+            double sum = 0, mean = 0, spread = 0;
             for (var i = 0; i < n; i++)
             {
                 if (Lifted(lifted, i)) continue;
-                count++;
-                mean += x[i];
+                sum += stiffness[i];
+                mean += stiffness[i] * x[i];
             }
 
-            mean /= count;
+            mean /= sum;
             for (var i = 0; i < n; i++)
             {
-                if (!Lifted(lifted, i)) spread += (x[i] - mean) * (x[i] - mean);
+                if (!Lifted(lifted, i)) spread += stiffness[i] * (x[i] - mean) * (x[i] - mean);
             }
 
             var lowest = -1;
             for (var i = 0; i < n; i++)
             {
-                loads[i] = Lifted(lifted, i) ? 0 : (normal / count) + (spread > 0 ? (moment - (normal * mean)) * (x[i] - mean) / spread : 0);
+                loads[i] = Lifted(lifted, i) ? 0 : stiffness[i] * ((normal / sum) + (spread > 0 ? (moment - (normal * mean)) * (x[i] - mean) / spread : 0));
                 if (loads[i] < 0 && (lowest < 0 || loads[i] < loads[lowest])) lowest = i;
             }
 

@@ -15,6 +15,7 @@ namespace Recovery.Mechanics.Machines;
 public sealed class Machine
 {
     private readonly double[] _x;
+    private readonly double[] _stiffness;
 
     /// <summary>Describes a machine.</summary>
     /// <param name="name">Name, as a person would call it.</param>
@@ -31,26 +32,30 @@ public sealed class Machine
         Suspension = Guard.Defined(suspension, suspension is >= Suspension.Undeclared and <= Suspension.StraightFrame, nameof(suspension));
         Guard.Count(Axles.Count, 2, AxleStaticsKernel.MostAxles, nameof(axles));
         _x = new double[Axles.Count];
+        _stiffness = new double[Axles.Count];
         for (var i = 0; i < _x.Length; i++)
         {
             _x[i] = Axles[i].Position.Meters;
+            _stiffness[i] = Axles[i].RelativeStiffness;
             if (i == 0 ? _x[i] != 0 : _x[i] >= _x[i - 1])
                 throw new ArgumentException("axles must begin with the foremost at x = 0 and go rearwards; axle " + Axles[i].Name + " stands at " + Text.With(_x[i], "m") + ".", nameof(axles));
         }
 
         var names = new HashSet<string>(StringComparer.Ordinal);
-        double mass = 0, mx = 0, mz = 0;
+        double mass = 0, mx = 0, my = 0, mz = 0;
         foreach (var load in Loads)
         {
             if (!names.Add(load.Name)) throw new ArgumentException("loads must have unique names; '" + load.Name + "' is given twice.", nameof(loads));
             mass += load.Mass.Kilograms;
             mx += load.Mass.Kilograms * load.Position.Meters;
+            my += load.Mass.Kilograms * load.LeftOfMiddle.Meters;
             mz += load.Mass.Kilograms * load.Height.Meters;
         }
 
         Guard.Range(mass / 1000, 1, 200, "t", nameof(loads));
         MassKilograms = mass;
         CentreX = mx / mass;
+        CentreLeft = my / mass;
         CentreZ = mz / mass;
     }
 
@@ -75,6 +80,9 @@ public sealed class Machine
     /// <summary>Gets the position x of the centre of mass.</summary>
     public Length CentreOfMassPosition => Length.FromMeters(CentreX);
 
+    /// <summary>Gets how far the centre of mass lies left of the middle.</summary>
+    public Length CentreOfMassLeft => Length.FromMeters(CentreLeft);
+
     /// <summary>Gets the height of the centre of mass.</summary>
     public Length CentreOfMassHeight => Length.FromMeters(CentreZ);
 
@@ -84,9 +92,13 @@ public sealed class Machine
 
     internal double CentreX { get; }
 
+    internal double CentreLeft { get; }
+
     internal double CentreZ { get; }
 
     internal ReadOnlySpan<double> AxlePositions => _x;
+
+    internal ReadOnlySpan<double> AxleStiffness => _stiffness;
 
     /// <summary>Gets whether the sharing among axles depends on a suspension that is not declared.</summary>
     public bool SuspensionMatters => Axles.Count > 2 && Suspension == Suspension.Undeclared;
@@ -116,11 +128,25 @@ public sealed class Machine
         var up = Guard.Newtons(lineUp, -2000, 2000, nameof(lineUp));
         var xa = Guard.Metres(attachmentPosition, -40, 15, nameof(attachmentPosition));
         var za = Guard.Metres(attachmentHeight, 0, 6, nameof(attachmentHeight));
-        var used = Resolve(suspension);
-        var loads = new double[_x.Length];
-        AxleStaticsKernel.Share(_x, used != Suspension.StraightFrame, AxleStaticsKernel.NormalSum(WeightNewtons, grade.Radians, up), AxleStaticsKernel.MomentSum(WeightNewtons, CentreX, CentreZ, grade.Radians, sign, along, up, xa, za), loads);
-        return new AxleLoads(Axles, Array.AsReadOnly(loads), used);
+        return Share(AxleStaticsKernel.MomentSum(WeightNewtons, CentreX, CentreZ, grade.Radians, sign, along, up, xa, za), AxleStaticsKernel.NormalSum(WeightNewtons, grade.Radians, up), suspension);
     }
+
+    /// <summary>Gives the loads of the wheels left and right on every axle, at rest.</summary>
+    /// <param name="grade">Slope along the pull.</param>
+    /// <param name="sideSlope">Slope across, positive where the ground rises to the left of the machine.</param>
+    /// <param name="direction">Direction of the pull, which says which end is uphill.</param>
+    /// <param name="suspension">Suspension to work with; undeclared takes that of the machine, and equalised where that is undeclared too.</param>
+    /// <returns>Left and right of every axle, with what was assumed and what is to be objected.</returns>
+    /// <exception cref="ArgumentException">Every axle hangs on a pin, so that nothing holds the machine upright.</exception>
+    public WheelLoads WheelLoads(Grade grade, Grade sideSlope, PullDirection direction, Suspension suspension = Suspension.Undeclared) => SideSlope.Of(this, grade, sideSlope, direction, suspension);
+
+    /// <summary>Works out the wheel loads left and right step by step.</summary>
+    /// <param name="grade">Slope along the pull.</param>
+    /// <param name="sideSlope">Slope across, positive where the ground rises to the left of the machine.</param>
+    /// <param name="direction">Direction of the pull.</param>
+    /// <returns>The worked steps.</returns>
+    /// <exception cref="ArgumentException">Every axle hangs on a pin, so that nothing holds the machine upright.</exception>
+    public Working ExplainWheelLoads(Grade grade, Grade sideSlope, PullDirection direction) => SideSlope.Explain(this, grade, sideSlope, direction);
 
     /// <summary>Works out centre of mass and axle loads step by step.</summary>
     /// <param name="grade">Slope along the pull.</param>
@@ -185,6 +211,14 @@ public sealed class Machine
 
     internal static int Sign(PullDirection direction) => direction == PullDirection.Forwards ? 1 : -1;
 
+    internal AxleLoads Share(double moment, double normal, Suspension suspension)
+    {
+        var used = Resolve(suspension);
+        var loads = new double[_x.Length];
+        AxleStaticsKernel.Share(_x, _stiffness, used != Suspension.StraightFrame, normal, moment, loads);
+        return new AxleLoads(Axles, Array.AsReadOnly(loads), used);
+    }
+
     internal Suspension Resolve(Suspension wanted)
     {
         var used = wanted == Suspension.Undeclared ? Suspension : wanted;
@@ -205,7 +239,7 @@ public sealed class Machine
 
             found = true;
             if (load.Kind == LoadKind.Fixed) throw new ArgumentException("'" + name + "' is a fixed part of " + Name + " and cannot be taken off.", nameof(name));
-            if (share > 0) loads.Add(new NamedLoad(load.Name, Mass.FromKilograms(load.Mass.Kilograms * share), load.Position, load.Height, load.Kind));
+            if (share > 0) loads.Add(new NamedLoad(load.Name, Mass.FromKilograms(load.Mass.Kilograms * share), load.Position, load.Height, load.Kind) { LeftOfMiddle = load.LeftOfMiddle });
         }
 
         if (!found) throw new ArgumentException(Name + " carries no load named '" + name + "'.", nameof(name));

@@ -36,6 +36,30 @@ internal static class MachinesSources
     /// <summary>Bulk density of wheat from moisture.</summary>
     public static readonly Source Nelson = new("nelson-wheat", "Nelson, in ASAE D241.4, bulk density of wheat from moisture, as coded in an academic grain-drying model naming it", Standing.Secondary);
 
+    /// <summary>Stiffness of tractor tyres.</summary>
+    public static readonly Source LinesMurphy = new("lines-murphy-1991", "Lines and Murphy 1991, J. Terramechanics 28(1):49-64, stiffness of tractor tyres; constants from memory", Standing.FromMemory);
+
+    /// <summary>Range of static deflection of the traction models.</summary>
+    public static readonly Source DeflectionRange = new("asabe-d497-deflection", "ASABE D497, clause 3: static radial deflection of 10 to 30 % of the section height", Standing.Primary);
+
+    /// <summary>Rule of metric size markings.</summary>
+    public static readonly Source TyreMarking = new("tyre-marking", "Size marking of tyres: width, ratio of height to width, rim in inches; nominal, the data book is better", Standing.FromMemory);
+
+    /// <summary>Diameter of tyres marked in inches.</summary>
+    public static readonly Source InchDiameter = new("tyre-inch-diameter", "Overall diameter of a tyre marked in inches about 1.5 b + 1.06 rim, original source not stated", Standing.Secondary);
+
+    /// <summary>Contact area and stress.</summary>
+    public static readonly Source Keller = new("keller-2005", "Keller 2005, Biosyst. Eng. 92:85-96, as given in two independent texts", Standing.Secondary);
+
+    /// <summary>Contact area on soil and on hard ground.</summary>
+    public static readonly Source OSullivan = new("osullivan-1999", "O'Sullivan and others 1999, Soil Till. Res. 49:325-335; constants from memory", Standing.FromMemory);
+
+    /// <summary>Nominal ground pressure.</summary>
+    public static readonly Source NominalPressure = new("nominal-ground-pressure", "Nominal ground pressure W/(r b), a common yardstick", Standing.Secondary);
+
+    /// <summary>Mean contact pressure against inflation.</summary>
+    public static readonly Source ArvidssonKeller = new("arvidsson-keller-2007", "Arvidsson and Keller 2007, Soil Till. Res. 96:284-291: mean contact pressure about the inflation at recommended inflation only", Standing.Primary);
+
     /// <summary>All sources of the room.</summary>
-    public static IEnumerable<Source> All { get; } = [Saarilahti, StaticLoadedRadius, AsaeD241, GrainTable, TestWeight, Remembered, ForageWagon, SilageTrailer, DryMatter, Nelson];
+    public static IEnumerable<Source> All { get; } = [Saarilahti, StaticLoadedRadius, AsaeD241, GrainTable, TestWeight, Remembered, ForageWagon, SilageTrailer, DryMatter, Nelson, LinesMurphy, DeflectionRange, TyreMarking, InchDiameter, Keller, OSullivan, NominalPressure, ArvidssonKeller];
 }

@@ -40,6 +40,14 @@ public sealed record NamedLoad
     /// <summary>Gets whether it can be taken off.</summary>
     public LoadKind Kind { get; }
 
+    /// <summary>Gets how far its centre lies left of the middle of the machine, -3 to 3 m; right is negative. Counts on wheel loads left and right only.</summary>
+    public Length LeftOfMiddle { get; init => field = Length.FromMeters(Guard.Metres(value, -3, 3, "leftOfMiddle")); }
+
+    /// <summary>Gives the same with another value: how far left of the middle it lies. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="leftOfMiddle">The value, as in <see cref="LeftOfMiddle"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public NamedLoad WithLeftOfMiddle(Length leftOfMiddle) => this with { LeftOfMiddle = leftOfMiddle };
+
     /// <summary>Gives the load in words, invariant culture.</summary>
     /// <returns>Name, mass and place.</returns>
     public override string ToString() => Name + " " + Text.With(Mass.Kilograms / 1000, "t") + " at " + Text.With(Position.Meters, "m");

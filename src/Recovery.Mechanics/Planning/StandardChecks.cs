@@ -8,7 +8,7 @@ using Recovery.Mechanics.Traction;
 
 namespace Recovery.Mechanics.Planning;
 
-/// <summary>The checks that every plan is put through, in their order: contradictions, ground and mire, pull, procedure, rig as it looks, rig under load, attachments, way of the line, slope and direction, people, standing of the numbers.</summary>
+/// <summary>The checks that every plan is put through, in their order: contradictions, ground and mire, tyres, pull, procedure, rig as it looks, rig under load, attachments, way of the line, slope and direction, people, standing of the numbers.</summary>
 public static class StandardChecks
 {
     /// <summary>Gets the standard checks in their order.</summary>
@@ -16,6 +16,7 @@ public static class StandardChecks
     [
         new Check("contradictions", Contradictions),
         new Check("mire", static (c, f) => c.Demand.AddFindings(f)),
+        new Check("tyres", Tyres),
         new Check("pull", Pull),
         new Check("procedure", Procedure),
         new Check("rig as it looks", static (c, f) => RigInspection.Add(c.Plan.Rig, f)),
@@ -36,6 +37,21 @@ public static class StandardChecks
             findings.Add(new Finding(PlanningFindings.Contradiction, "the approach of " + Text.With(approach.MetersPerSecond * 3.6, "km/h", 3) + " is faster than the locked gear of " + Text.With(gear.MetersPerSecond * 3.6, "km/h", 3)));
         if (plan.Tower.HitchRating is { } rating && plan.Rig.Drawbar.WorkingLoad is { } working && Math.Abs(rating.Newtons - working.Newtons) > 1)
             findings.Add(new Finding(PlanningFindings.Contradiction, "the hitch is rated " + Text.Kilonewtons(rating.Newtons, 3) + " at the towing machine and " + Text.Kilonewtons(working.Newtons, 3) + " in the rig"));
+    }
+
+    private static void Tyres(PlanContext c, List<Finding> findings)
+    {
+        AddTyres(c.Plan.Stuck.Machine, c.Plan.Stuck.DrivesItsWheels && c.Plan.Stuck.Direction == PullDirection.Rearwards, findings);
+        AddTyres(c.Plan.Tower.Machine, c.Plan.Tower.Direction == PullDirection.Rearwards, findings);
+    }
+
+    private static void AddTyres(Machine machine, bool backs, List<Finding> findings)
+    {
+        foreach (var axle in machine.Axles)
+        {
+            if (axle.Tyre.IsOutsideItsLimits) findings.AddRange(axle.Tyre.InflationFindings("tyres of the " + axle.Name + " of the " + machine.Name));
+            if (backs && axle.Driven && axle.TyresThatBite(PullDirection.Rearwards) == 0) findings.Add(new Finding(MachinesFindings.LugsBackwards, axle.Name + " of the " + machine.Name));
+        }
     }
 
     private static void Pull(PlanContext c, List<Finding> findings)

@@ -125,7 +125,7 @@ public sealed record StuckMachine
     /// <returns>The stuck machine on softer tyres.</returns>
     public StuckMachine Deflated() => this with
     {
-        Machine = Machine.WithAxles(Machine.Axles.Select(a => a.Tyre.LowestInflation is { } lowest ? a with { Tyre = a.Tyre.AtInflation(lowest) } : a)),
+        Machine = Machine.WithAxles(Machine.Axles.Select(a => a.Tyre.LowestInflation is { } lowest && lowest.Pascals < a.Tyre.Inflation.Pascals ? a with { Tyre = a.Tyre.AtInflation(lowest) } : a)),
     };
 
     /// <summary>Digs the ground ahead of the wheels, in the direction of the pull, down to a ramp. Takes faces, step and suction away and replaces a steeper exit; never a flatter one.</summary>

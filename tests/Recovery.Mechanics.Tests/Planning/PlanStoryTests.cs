@@ -64,6 +64,9 @@ public class PlanStoryTests
         ["rig.steel-on-free-end"] = "RigGraphTests.A_shackle_in_the_middle_is_found_and_the_better_arrangement_flies_no_steel",
         ["line.damper-no-credit"] = "DamperAndTetherTests.A_damper_is_present_without_credit",
         ["line.tether-inadequate"] = "DamperAndTetherTests.Each_way_to_fail_is_said",
+        ["tyre.inflation-limit-unknown"] = "TyreTests.Inflation_outside_the_makers_limits_is_a_finding",
+        ["machine.wheel-lifts"] = "WheelLoadTests.A_wheel_that_lifts_is_a_finding_and_its_moment_goes_on",
+        ["machine.tips"] = "WheelLoadTests.A_machine_tips_where_the_slope_outruns_its_track",
     };
 
     /// <summary>Every finding id with the plan that raises it.</summary>
@@ -78,6 +81,9 @@ public class PlanStoryTests
         ["mire.index-capped"] = ReferencePlans.AsFound,
         ["mire.rolling-or-buried"] = () => Stuck(s => s, z: 0.2),
         ["mire.suspension-undeclared"] = () => ReferencePlans.AsFound().With(ReferenceMachines.StuckHarvester(Suspension.Undeclared)),
+        ["tyre.inflation-below-limit"] = () => Tyres(new Tyre(M(0.6), M(1.6), M(0.42), KPa(90), KPa(120))),
+        ["tyre.inflation-above-limit"] = () => Tyres(new Tyre(M(0.6), M(1.6), M(0.42), KPa(260)).WithHighestInflation(KPa(240))),
+        ["tyre.lugs-backwards"] = () => Stuck(s => s.DrivingItsWheels()),
         ["pull.nose-lift"] = () => Tower(ReferencePlans.Tractor(30, 3.0)),
         ["pull.nose-light"] = () => Tower(ReferencePlans.Tractor(18) with { HardSurfaceInReach = true, Machine = new Machine("light-nosed tractor", ReferencePlans.Tractor(18).Machine.Axles, [new NamedLoad("tractor", Mass.FromTonnes(18), M(-2.1), M(1.0))]) }),
         ["pull.puller-may-bog"] = () => Tower(ReferencePlans.Tractor(18) with { Soil = Soil.FromConeIndex(KPa(90), Frac(0.6)) }),
@@ -341,6 +347,8 @@ public class PlanStoryTests
     }
 
     private static RecoveryPlan Downhill(double percent) => ReferencePlans.Gentle().With(ReferencePlans.Gentle().Stuck with { Grade = Grade.FromPercent(percent) });
+
+    private static RecoveryPlan Tyres(Tyre tyre) => Tower(ReferencePlans.Tractor(18) with { Machine = ReferencePlans.Tractor(18).Machine.WithAxles(ReferencePlans.Tractor(18).Machine.Axles.Select(a => a.WithTyre(tyre))) });
 
     private static RecoveryPlan Tower(TowingMachine tower, RecoveryPlan? plan = null) => (plan ?? ReferencePlans.Gentle()).With(tower);
 
