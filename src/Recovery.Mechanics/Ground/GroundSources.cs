@@ -12,6 +12,9 @@ internal static class GroundSources
     /// <summary>Remoulding index limits.</summary>
     public static readonly Source RemouldingLimits = new("ri-limits", "Remoulding index capped at 1.0; below 0.5 unlikely in fat clay: ERDC/GSL SR-13-2, 2013", Standing.Secondary);
 
+    /// <summary>Rules of thumb on the rating cone index.</summary>
+    public static readonly Source RatingSigns = new("rci-signs", "Mason and Baylot, US Army ERDC, as summarised in a secondary text: RCI at most 40 psi likely immobilised, top centimetre at most 50 psi slippery, CBR per cent to RCI psi about 1 to 56", Standing.Secondary);
+
     /// <summary>Cone factor.</summary>
     public static readonly Source ConeFactor = new("cone-factor", "Cone factor N_k 12.5 for the WES field cone, band 10 to 20 (Lunne, Robertson and Powell 1997)", Standing.FromMemory);
 
@@ -91,5 +94,5 @@ internal static class GroundSources
     public static readonly Source BekkerCone = new("bekker-cone", "Cone index from Bekker parameters, Janosi-type conversion for the army cone", Standing.Secondary);
 
     /// <summary>All sources of the room.</summary>
-    public static IEnumerable<Source> All { get; } = [RatingConeIndex, RemouldingLimits, ConeFactor, WallAndFloor, UnitWeight, Adhesion, MoistureCone, MoistureFatClay, MoistureRating, MoistureRatingFromMemory, MoistureScatter, ConeFullScale, Consistency, LiquidityIndex, LiquidLimitStrength, LiquidityIndexRange, AdhesionApi, AdhesionApiRange, AdhesionNavfac, AdhesionTomlinson, CriticalLayer, CriticalLayerPasses, VegaNieva, Peat, Amarjan, CompactedCohesion, BekkerTable, BekkerCone];
+    public static IEnumerable<Source> All { get; } = [RatingConeIndex, RemouldingLimits, RatingSigns, ConeFactor, WallAndFloor, UnitWeight, Adhesion, MoistureCone, MoistureFatClay, MoistureRating, MoistureRatingFromMemory, MoistureScatter, ConeFullScale, Consistency, LiquidityIndex, LiquidLimitStrength, LiquidityIndexRange, AdhesionApi, AdhesionApiRange, AdhesionNavfac, AdhesionTomlinson, CriticalLayer, CriticalLayerPasses, VegaNieva, Peat, Amarjan, CompactedCohesion, BekkerTable, BekkerCone];
 }

@@ -1,4 +1,5 @@
 using System;
+using Recovery.Mechanics.Provenance;
 
 namespace Recovery.Mechanics.Ground;
 
@@ -22,6 +23,18 @@ internal static class SoilKernel
 
     /// <summary>Greatest ratio of low wall to low floor (judgement).</summary>
     public const double WallOverFloor = 3;
+
+    /// <summary>Rating cone index at and below which a vehicle is likely to be immobilised, 40 psi, Pa.</summary>
+    public const double LikelyImmobilisedPascals = 40 * PhysicalConstants.PascalsPerPsi;
+
+    /// <summary>Rating cone index of the top centimetre at and below which a fine soil counts as slippery, 50 psi, Pa.</summary>
+    public const double SlipperyPascals = 50 * PhysicalConstants.PascalsPerPsi;
+
+    /// <summary>Remoulding index as tested, cone after 100 blows over cone before.</summary>
+    public static double RemouldingIndex(double beforePascals, double afterPascals) => afterPascals / beforePascals;
+
+    /// <summary>California bearing ratio, RCI[psi]/56 per cent, as a fraction.</summary>
+    public static double BearingRatio(double ratingConeIndexPascals) => ratingConeIndexPascals / PhysicalConstants.PascalsPerPsi / 56 / 100;
 
     /// <summary>Rating cone index RCI = CI RI.</summary>
     public static double RatingConeIndex(double coneIndexPascals, double remouldingIndex) => coneIndexPascals * remouldingIndex;

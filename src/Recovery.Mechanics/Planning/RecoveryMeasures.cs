@@ -38,6 +38,12 @@ public static class RecoveryMeasures
     /// <returns>The measure.</returns>
     public static Measure Deflate() => new("deflate", "let the tyres down to the lowest pressure their maker lists", "restore it before the road", p => p.With(p.Stuck.Deflated()));
 
+    /// <summary>Let the tyres down to a planned inflation. Below what their maker lists for the load the assessment raises a finding.</summary>
+    /// <param name="planned">Planned inflation, 30 to 1,000 kPa.</param>
+    /// <returns>The measure.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The inflation is outside its range.</exception>
+    public static Measure DeflateTo(Pressure planned) => new("deflate-to", "let the tyres down to " + Text.Kilopascals(Guard.Pascals(planned, 30, 1000, nameof(planned)), 3), "not below what their maker lists for the load; restore it before the road", p => p.With(p.Stuck.DeflatedTo(planned)));
+
     /// <summary>Dig the ground away on the pull side of the wheels to a ramp.</summary>
     /// <param name="slope">Slope of the ramp, 0 to 45 degrees.</param>
     /// <param name="sides">Whether the side walls are dug free as well.</param>

@@ -128,6 +128,16 @@ public sealed record StuckMachine
         Machine = Machine.WithAxles(Machine.Axles.Select(a => a.Tyre.LowestInflation is { } lowest && lowest.Pascals < a.Tyre.Inflation.Pascals ? a with { Tyre = a.Tyre.AtInflation(lowest) } : a)),
     };
 
+    /// <summary>Lets every tyre down to a planned inflation; softer ones stay. Below what the maker lists the assessment raises a finding.</summary>
+    /// <param name="planned">Planned inflation, 30 to 1,000 kPa.</param>
+    /// <returns>The stuck machine on softer tyres.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The inflation is outside its range.</exception>
+    public StuckMachine DeflatedTo(Pressure planned)
+    {
+        var pascals = Guard.Pascals(planned, 30, 1000, nameof(planned));
+        return this with { Machine = Machine.WithAxles(Machine.Axles.Select(a => pascals < a.Tyre.Inflation.Pascals ? a with { Tyre = a.Tyre.AtInflation(planned) } : a)) };
+    }
+
     /// <summary>Digs the ground ahead of the wheels, in the direction of the pull, down to a ramp. Takes faces, step and suction away and replaces a steeper exit; never a flatter one.</summary>
     /// <param name="slope">Slope of the ramp, 0 to 45 degrees; 1:6 is 9.46 degrees.</param>
     /// <param name="sides">Whether the side walls are dug free as well.</param>

@@ -1,5 +1,6 @@
 using System;
 using Recovery.Mechanics.Ground;
+using Recovery.Mechanics.Machines;
 using Recovery.Mechanics.Provenance;
 using UnitsNet;
 
@@ -25,6 +26,16 @@ public sealed record TrackOnSoil
         Terrain = terrain;
         ShearModulus = shearModulus;
     }
+
+    /// <summary>Puts a track on a soil.</summary>
+    /// <param name="track">The track.</param>
+    /// <param name="load">Load of this one track, above 0 to 1,000 kN.</param>
+    /// <param name="terrain">The terrain.</param>
+    /// <param name="shearModulus">Shear deformation modulus K, 0.001 to 0.5 m.</param>
+    /// <returns>The track on the soil.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    /// <exception cref="ArgumentNullException">The track or the terrain is null.</exception>
+    public static TrackOnSoil Of(Track track, Force load, BekkerTerrain terrain, Length shearModulus) => new(Guard.NotNull(track, nameof(track)).ContactLength, track.Width, load, terrain, shearModulus);
 
     /// <summary>Gets the length on the ground l.</summary>
     public Length ContactLength { get; init => field = Length.FromMeters(Guard.Metres(value, 0.3, 10, "contactLength")); }

@@ -1,4 +1,5 @@
 using System;
+using Recovery.Mechanics.Machines;
 using Recovery.Mechanics.Provenance;
 using UnitsNet;
 
@@ -24,6 +25,20 @@ public sealed record TrackedGear
         Bogies = Guard.Count(bogies, 2, 60, nameof(bogies));
         ShoeArea = Area.FromSquareMeters(Guard.Range(shoeArea.SquareMeters, 0.001, 2, "m2", nameof(shoeArea)));
         GrouserHeight = Length.FromMeters(Guard.Metres(grouserHeight, 0, 0.3, nameof(grouserHeight)));
+    }
+
+    /// <summary>Makes the running gear from two tracks alike.</summary>
+    /// <param name="track">The track of one side, with its road wheels, shoe area and grousers.</param>
+    /// <param name="weight">Gross weight, 1 to 2,000 kN.</param>
+    /// <returns>The running gear.</returns>
+    /// <exception cref="ArgumentException">Road wheels, shoe area or grousers of the track are not known: the mobility index needs them.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static TrackedGear Of(Track track, Force weight)
+    {
+        Guard.NotNull(track, nameof(track));
+        if (track.RoadWheels is not { } wheels || track.ShoeArea is not { } shoe || track.GrouserHeight is not { } grouser)
+            throw new ArgumentException("track must have its road wheels, shoe area and grouser height: the mobility index needs all three.", nameof(track));
+        return new TrackedGear(weight, track.ContactLength, track.Width, 2 * wheels, shoe, grouser);
     }
 
     /// <summary>Gets the gross weight.</summary>

@@ -2,7 +2,9 @@ using System;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
+using Recovery.Mechanics.Ground;
 using Recovery.Mechanics.Machines;
+using Recovery.Mechanics.Terramechanics;
 using Recovery.Mechanics.Tests.Support;
 using UnitsNet;
 using Xunit;
@@ -46,6 +48,17 @@ public class TrackTests
         var carried = (p.Front.Pascals + p.Rear.Pascals) / 2 * p.CarryingLength.Meters * 0.635;
         return Math.Abs(carried - (x.load * 1000.0)) < 1e-6 * x.load * 1000 && more.Greatest.Pascals > p.Greatest.Pascals && Math.Abs(turned.Rear.Pascals - p.Front.Pascals) < 1e-9 * p.Front.Pascals;
     });
+
+    [Fact]
+    public void The_track_models_take_a_track()
+    {
+        var known = Belt.WithRoadWheels(5).WithShoeArea(Area.FromSquareMeters(0.2)).WithGrouserHeight(M(0.05));
+        var gear = TrackedGear.Of(known, KN(300));
+        Assert.Equal((10, 2.4, 0.635, 0.2, 0.05), (gear.Bogies, gear.ContactLength.Meters, gear.TrackWidth.Meters, gear.ShoeArea.SquareMeters, gear.GrouserHeight.Meters));
+        Assert.Contains("needs all three", Assert.Throws<ArgumentException>(() => TrackedGear.Of(Belt, KN(300))).Message, StringComparison.Ordinal);
+        var onSoil = TrackOnSoil.Of(Belt, KN(150), BekkerTerrains.All[0], M(0.04));
+        Assert.Equal((2.4, 0.635, 150.0), (onSoil.ContactLength.Meters, onSoil.Width.Meters, onSoil.Load.Kilonewtons));
+    }
 
     [Fact]
     public void Refuses_with_words_and_keeps_what_it_is_told()

@@ -5,6 +5,7 @@ using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
 using Recovery.Mechanics.Machines;
+using Recovery.Mechanics.Planning;
 using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Tests.Support;
 using UnitsNet;
@@ -109,6 +110,20 @@ public class TyreTests
         Assert.Equal("tyre.inflation-limit-unknown", Assert.Single(new Tyre(M(0.9), M(2.05), M(0.55), KPa(240)).CheckInflation(KPa(160), "front tyres")).Id);
         Assert.Empty(new Tyre(M(0.9), M(2.05), M(0.55), KPa(240)).CheckInflation(KPa(260), "front tyres"));
         Assert.Equal("tyre.inflation-below-limit", Assert.Single(new Tyre(M(0.9), M(2.05), M(0.55), KPa(150), KPa(190)).InflationFindings("front tyres")).Id);
+    }
+
+    [Fact]
+    public void A_plan_says_when_the_tyres_are_to_run_below_their_limit()
+    {
+        // The reference harvester runs at 200 kPa, and its maker lists no less than 140.
+        var plan = ReferencePlans.AsFound();
+        static string[] Tyre(RecoveryPlan p) => [.. p.Assess().Findings.Where(f => f.Id.StartsWith("tyre.inflation", StringComparison.Ordinal)).Select(f => f.Id)];
+        Assert.Empty(Tyre(plan));
+        Assert.Empty(Tyre(RecoveryMeasures.Deflate().ApplyTo(plan)));
+        Assert.Empty(Tyre(RecoveryMeasures.DeflateTo(KPa(140)).ApplyTo(plan)));
+        Assert.Equal(3, Tyre(RecoveryMeasures.DeflateTo(KPa(139)).ApplyTo(plan)).Count(id => id == "tyre.inflation-below-limit"));
+        Assert.Equal(200, plan.Stuck.DeflatedTo(KPa(260)).Machine.Axles[0].Tyre.Inflation.Kilopascals, 1e-9);
+        Assert.Equal("deflate-to", RecoveryMeasures.DeflateTo(KPa(140)).Key);
     }
 
     [Fact]

@@ -64,6 +64,8 @@ public class PlanStoryTests
         ["rig.steel-on-free-end"] = "RigGraphTests.A_shackle_in_the_middle_is_found_and_the_better_arrangement_flies_no_steel",
         ["line.damper-no-credit"] = "DamperAndTetherTests.A_damper_is_present_without_credit",
         ["line.tether-inadequate"] = "DamperAndTetherTests.Each_way_to_fail_is_said",
+        ["ground.remoulding-capped"] = "RemouldingTests.A_ratio_above_one_is_cut_and_said",
+        ["ground.remoulding-doubtful"] = "RemouldingTests.A_low_ratio_in_fat_clay_is_doubted_and_used",
         ["tyre.inflation-limit-unknown"] = "TyreTests.Inflation_outside_the_makers_limits_is_a_finding",
         ["machine.wheel-lifts"] = "WheelLoadTests.A_wheel_that_lifts_is_a_finding_and_its_moment_goes_on",
         ["machine.tips"] = "WheelLoadTests.A_machine_tips_where_the_slope_outruns_its_track",

@@ -1,0 +1,76 @@
+using System;
+using FsCheck;
+using FsCheck.Fluent;
+using FsCheck.Xunit;
+using Recovery.Mechanics.Ground;
+using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Tests.Support;
+using UnitsNet;
+using Xunit;
+using static Recovery.Mechanics.Tests.Support.ReferenceMachines;
+
+namespace Recovery.Mechanics.Tests.Ground;
+
+public class RemouldingTests
+{
+    [Theory]
+    [CheckRows("ground", "remoulding-test")]
+    public void Remoulding_index_of_a_test(CheckRow row)
+    {
+        var test = new RemouldingTest(Pressure.FromPascals(row.Si("before")), Pressure.FromPascals(row.Si("after")));
+        Assert.Equal(0.87, test.RemouldingIndex.DecimalFractions, 1e-12);
+        row.Matches(("RCI", Soil.FromConeIndex(Pressure.FromPascals(row.Si("CI")), test.RemouldingIndex).RatingConeIndex.Pascals));
+        Assert.Empty(test.Findings);
+        Assert.Equal(2, test.Explain().Steps.Count);
+    }
+
+    [Theory]
+    [CheckRows("ground", "rating-signs")]
+    public void Rules_of_thumb(CheckRow row) => row.Matches(("likely_immobilised", RatingIndexSigns.LikelyImmobilised.Pascals), ("slippery", RatingIndexSigns.Slippery.Pascals), ("CBR", RatingIndexSigns.BearingRatio(Pressure.FromPascals(row.Si("RCI"))).DecimalFractions));
+
+    [Fact]
+    public void A_ratio_above_one_is_cut_and_said()
+    {
+        Assert.Empty(new RemouldingTest(KPa(300), KPa(300)).Findings);
+        var test = new RemouldingTest(KPa(300), KPa(300.3));
+        Assert.Equal(1, test.RemouldingIndex.DecimalFractions);
+        Assert.Equal("ground.remoulding-capped", Assert.Single(test.Findings).Id);
+    }
+
+    [Fact]
+    public void A_low_ratio_in_fat_clay_is_doubted_and_used()
+    {
+        Assert.Empty(new RemouldingTest(KPa(300), KPa(150), UscsClass.CH).Findings);
+        Assert.Empty(new RemouldingTest(KPa(300), KPa(149.7), UscsClass.CL).Findings);
+        var test = new RemouldingTest(KPa(300), KPa(149.7), UscsClass.CH);
+        Assert.Equal("ground.remoulding-doubtful", Assert.Single(test.Findings).Id);
+        Assert.Equal(0.499, test.RemouldingIndex.DecimalFractions, 1e-12);
+    }
+
+    [Fact]
+    public void The_signs_turn_at_their_limits()
+    {
+        // 40 psi is 275.79 kPa, 50 psi 344.738 kPa.
+        Assert.True(RatingIndexSigns.IsLikelyToImmobilise(Soil.FromConeIndex(KPa(275.7), Frac(1))));
+        Assert.False(RatingIndexSigns.IsLikelyToImmobilise(Soil.FromConeIndex(KPa(275.9), Frac(1))));
+        Assert.True(RatingIndexSigns.IsLikelyToImmobilise(Soil.FromConeIndex(KPa(600), Frac(0.7)).WithWeakestReading(KPa(390))));
+        Assert.True(RatingIndexSigns.IsSlippery(KPa(344.7)));
+        Assert.False(RatingIndexSigns.IsSlippery(KPa(344.8)));
+        Assert.Equal(Standing.Secondary, RatingIndexSigns.Source.Standing);
+    }
+
+    [Property]
+    public Property A_softer_sample_never_gives_a_higher_index() => Prop.ForAll((from before in Gen.Choose(20, 2000) from after in Gen.Choose(2, 3000) select (before, after)).ToArbitrary(), x =>
+    {
+        double index = new RemouldingTest(KPa(x.before), KPa(x.after)).RemouldingIndex.DecimalFractions, softer = new RemouldingTest(KPa(x.before), KPa(x.after - 1)).RemouldingIndex.DecimalFractions;
+        return softer <= index && index is >= 0.05 and <= 1;
+    });
+
+    [Fact]
+    public void Refuses_with_words()
+    {
+        Assert.Contains("before must be from 1 to 20000 kPa; it was 0 kPa", Assert.Throws<ArgumentOutOfRangeException>(() => new RemouldingTest(KPa(0), KPa(100))).Message, StringComparison.Ordinal);
+        Assert.Contains("clean sand", Assert.Throws<ArgumentException>(() => new RemouldingTest(KPa(300), KPa(200), UscsClass.SP)).Message, StringComparison.Ordinal);
+        Assert.Equal("300 kPa before, 150 kPa after 100 blows: remoulding index 0.5", new RemouldingTest(KPa(300), KPa(150)).ToString());
+    }
+}
