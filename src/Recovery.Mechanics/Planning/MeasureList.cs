@@ -71,14 +71,14 @@ public static class MeasureList
     private static MeasureWorth Worth(RecoveryPlan plan, PullDemand before, Measure measure)
     {
         var after = PullDemand.Estimate(measure.ApplyTo(plan).Stuck);
-        var central = measure.Key == "drive" ? before.DrivingOwnWheels.Total.Newtons : before.CentralNewtons - after.CentralNewtons;
-        return new MeasureWorth(measure, before.LowNewtons - after.LowNewtons, central, before.HighNewtons - after.HighNewtons, before.DepthRuleNewtons - after.DepthRuleNewtons, Reason(measure, before, after, central));
+        var own = measure.Key == "drive" ? before.DrivingOwnWheels : null;
+        var central = own?.Total.Newtons ?? before.CentralNewtons - after.CentralNewtons;
+        return new MeasureWorth(measure, before.LowNewtons - after.LowNewtons, central, before.HighNewtons - after.HighNewtons, before.DepthRuleNewtons - after.DepthRuleNewtons, own?.Reason ?? Reason(measure, before, after, central));
     }
 
     private static string Reason(Measure measure, PullDemand before, PullDemand after, double central)
     {
-        if (measure.Key == "drive") return before.DrivingOwnWheels.Reason;
-        if (measure.Key == "deflate" && central < 0.02 * before.CentralNewtons) return "a buried wheel is held by the soil round it, not by its pressure";
+        if (measure.Key == "deflate" && central < 0.02 * before.CentralNewtons && before.Stuck.AnyWheelBuried) return "a buried wheel is held by the soil round it, not by its pressure";
         if (measure.Key == "free-belly") return "its drag goes, its load comes onto the wheels: the net counts";
         if (after.HighNewtons > before.HighNewtons + 1) return "a lighter machine can lift more of its sealed belly, which adds at the high";
         return central < 0 ? "it moves load to where it costs more" : string.Empty;

@@ -248,6 +248,14 @@ public sealed class PullDemand
         }
 
         AddNearBreak(findings);
+        if (!f.Dug)
+        {
+            for (var i = 0; i < f.Count.Length; i++)
+            {
+                if (f.Buried[i] && f.Sinkage[i] > f.Diameter[i] / 2) findings.Add(new Finding(ResistanceFindings.OverHub, AxleName(i)));
+            }
+        }
+
         if (_compiled.CriticalIndexPascals < Stuck.Soil.ConeIndex.Pascals)
             findings.Add(new Finding(ResistanceFindings.IndexCapped, Stuck.Machine.Name, Stuck.Soil.ConeIndex.Pascals / 1000, _compiled.CriticalIndexPascals / 1000, "kPa"));
         if (Stuck.Machine.SuspensionMatters) findings.Add(new Finding(ResistanceFindings.SuspensionUndeclared, Stuck.Machine.Name));

@@ -70,6 +70,13 @@ internal static class ResistanceFindings
         "Measure the depth again at each of these wheels, both sides, and plan on the larger figure.",
         ResistanceSources.Composition);
 
+    public static readonly FindingDefinition OverHub = new(
+        "mire.over-the-hub",
+        Severity.Caution,
+        "The wheels of the {subject} stand over their hub: no pull along the ground lifts a wheel over that as a step, so either the soil ahead fails or a way is dug; the soil terms are outside their range there.",
+        "Dig a ramp ahead of these wheels first, then work the pull out again.",
+        GeneralSources.Statics);
+
     /// <summary>All kinds of the room.</summary>
-    public static IEnumerable<FindingDefinition> All { get; } = [BellyDrags, BellyUplift, FloorAboveReading, FloorNotPositive, MethodsDiffer, ModelOutOfRange, IndexCapped, SuspensionUndeclared, NearBreak];
+    public static IEnumerable<FindingDefinition> All { get; } = [BellyDrags, BellyUplift, FloorAboveReading, FloorNotPositive, MethodsDiffer, ModelOutOfRange, IndexCapped, SuspensionUndeclared, NearBreak, OverHub];
 }

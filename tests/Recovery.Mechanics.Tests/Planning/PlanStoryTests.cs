@@ -81,6 +81,7 @@ public class PlanStoryTests
         ["mire.methods-differ"] = () => ReferencePlans.AsFound().With(ReferenceMachines.StuckHarvester().Dug(Angle.FromDegrees(3)).Vented().DrivingItsWheels()),
         ["mire.model-out-of-range"] = ReferencePlans.AsFound,
         ["mire.index-capped"] = ReferencePlans.AsFound,
+        ["mire.over-the-hub"] = () => Stuck(s => s, z: 1.1),
         ["mire.rolling-or-buried"] = () => Stuck(s => s, z: 0.2),
         ["mire.suspension-undeclared"] = () => ReferencePlans.AsFound().With(ReferenceMachines.StuckHarvester(Suspension.Undeclared)),
         ["tyre.inflation-below-limit"] = () => Tyres(new Tyre(M(0.6), M(1.6), M(0.42), KPa(90), KPa(120))),

@@ -48,6 +48,19 @@ public class DemandFrameTests
         Assert.Equal(onTop.FloorKilopascals[1] * 3.59912, onTop.Terms.Single(t => t.Key == "base").Central.Kilonewtons, 0.01);
     }
 
+    /// <summary>Front hub at 1.025 m, rear hubs at 0.975 m.</summary>
+    [Theory]
+    [InlineData(0.97, 0)]
+    [InlineData(0.975, 0)]
+    [InlineData(0.976, 2)]
+    [InlineData(1.025, 2)]
+    [InlineData(1.026, 3)]
+    public void Says_that_wheels_stand_over_the_hub_until_it_is_dug(double z, int axles)
+    {
+        Assert.Equal(axles, PullDemand.Estimate(At(z)).Findings.Count(f => f.Id == "mire.over-the-hub"));
+        Assert.DoesNotContain(PullDemand.Estimate(At(z).Dug(Angle.FromDegrees(9))).Findings, f => f.Id == "mire.over-the-hub");
+    }
+
     [Theory]
     [InlineData(0.0799, false)]
     [InlineData(0.0801, true)]

@@ -236,6 +236,15 @@ public class HoleModelTests
     public void Rule_over_a_wheel_model(CheckRow row) => row.Matches(("ratio", row.Si("k") / VtiKernel.MotionResistanceRatio(row.Si("N_v"))));
 
     [Theory]
+    [CheckRows("resistance", "rule-over-towed")]
+    public void Rule_over_towed_resistance_at_the_edge_of_immobilisation(CheckRow row) => row.Matches(("ratio", row.Si("k") / ExcessIndexKernel.ResistanceReadingB(row.Si("RCIx"))));
+
+    /// <summary>Both readings of the towed resistance: for wheels they conflict, so neither is shipped as one number.</summary>
+    [Theory]
+    [CheckRows("resistance", "towed-readings")]
+    public void Towed_readings(CheckRow row) => row.Matches(("wheels", ExcessIndexKernel.ResistanceReadingB(row.Si("RCIx"))), ("tracks", ExcessIndexKernel.ResistanceReadingA(row.Si("RCIx"))));
+
+    [Theory]
     [CheckRows("resistance", "depth-class")]
     public void The_deepest_wheel_decides_the_class(CheckRow row)
     {
