@@ -39,14 +39,30 @@ public sealed record PullMeans
     /// <summary>Gets the angle between the lines of two machines side by side, 0 to 90 degrees; 20 degrees unless declared (judgement).</summary>
     public Angle SpreadAngle { get; init => field = Angle.FromRadians(Guard.Radians(value, 0, 90, nameof(SpreadAngle))); } = Angle.FromDegrees(20);
 
+    /// <summary>Gets whether there is a strap and a ring to let two machines pull on one free-running strap.</summary>
+    public bool Equaliser { get; init; }
+
+    /// <summary>Gets the towing machines on tracks, at most four; each is looked at alone.</summary>
+    public IReadOnlyList<TrackedTower> Tracked { get; init => field = Checked(value, 4, t => t.Name, nameof(Tracked)); } = [];
+
     /// <summary>Gives the same with another value: the angle between two lines. For callers whose language has no <c>with</c>.</summary>
     /// <param name="spreadAngle">The value, as in <see cref="SpreadAngle"/>.</param>
     /// <returns>The changed copy.</returns>
     public PullMeans WithSpreadAngle(Angle spreadAngle) => this with { SpreadAngle = spreadAngle };
 
+    /// <summary>Gives the same with another value: whether there is an equaliser. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="equaliser">The value, as in <see cref="Equaliser"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public PullMeans WithEqualiser(bool equaliser) => this with { Equaliser = equaliser };
+
+    /// <summary>Gives the same with another value: the towing machines on tracks. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="tracked">The value, as in <see cref="Tracked"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public PullMeans WithTracked(IEnumerable<TrackedTower> tracked) => this with { Tracked = Checked(tracked, 4, t => t.Name, nameof(tracked)) };
+
     /// <summary>Gives the means in words.</summary>
     /// <returns>How many of each.</returns>
-    public override string ToString() => Text.Number(Towers.Count) + " machines, " + Text.Number(Winches.Count) + " winches, " + Text.Number(Blocks.Count) + " blocks, " + Text.Number(Anchors.Count) + " anchors";
+    public override string ToString() => Text.Number(Towers.Count + Tracked.Count) + " machines, " + Text.Number(Winches.Count) + " winches, " + Text.Number(Blocks.Count) + " blocks, " + Text.Number(Anchors.Count) + " anchors";
 
     private static IReadOnlyList<T> Checked<T>(IEnumerable<T> items, int most, Func<T, string> nameOf, string parameter)
         where T : class

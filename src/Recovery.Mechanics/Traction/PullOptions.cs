@@ -25,6 +25,7 @@ internal sealed class PullOptions
     {
         var options = new PullOptions(means, demand, planning);
         foreach (var tower in means.Towers) options.Machine(tower);
+        foreach (var tower in means.Tracked) options.Tracked(tower);
         options.Teams();
         foreach (var winch in means.Winches) options.Winch(winch);
         foreach (var tower in means.Towers) options.MachineTackle(tower);
@@ -40,6 +41,16 @@ internal sealed class PullOptions
         _list.Add(new PullOption(tower.Machine.Name, PullOptionKind.Machine, capability.Sustained, capability.ImposableNewtons, _demand.CentralNewtons, findings.AsReadOnly()));
     }
 
+    private void Tracked(TrackedTower tower)
+    {
+        var pull = TrackedPull.Estimate(tower);
+        var findings = new List<Finding>();
+        var capacity = pull.Sustained ?? ForceBand.FromNewtons(0, 0, 0);
+        Judge(findings, tower.Name, capacity);
+        findings.AddRange(pull.Findings);
+        _list.Add(new PullOption(tower.Name, PullOptionKind.Machine, capacity, pull.Imposable.Newtons, _demand.CentralNewtons, findings.AsReadOnly()));
+    }
+
     private void Teams()
     {
         // The weaker one ahead, so that the front point of the other carries the less.
@@ -49,7 +60,9 @@ internal sealed class PullOptions
             for (var j = i + 1; j < towers.Length; j++)
             {
                 Team(TowingTeam.InLine([new TeamMember(towers[i]), new TeamMember(towers[j])]));
-                Team(Spread([towers[i], towers[j]]));
+                var spread = Spread([towers[i], towers[j]]);
+                Team(spread);
+                if (_means.Equaliser) Team(TowingTeam.Equalised(spread.Members[0], spread.Members[1]));
             }
         }
 

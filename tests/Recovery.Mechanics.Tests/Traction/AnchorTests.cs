@@ -131,6 +131,13 @@ public class AnchorTests
         return log.Length!.Value.Meters is < 0.5 or > 12 || Math.Abs(new Deadman("log", M(0.6), null, log.Length.Value, M(depth / 100.0), 2.5, DeadmanSoil.Loam, M(0.4)).Holds!.Value.Kilonewtons - load) < 1e-9 * load;
     });
 
+    [Property(MaxTest = 60)]
+    public Property A_machine_never_holds_more_where_the_ground_rises_away_from_the_casualty() => Prop.ForAll(Gen.Choose(-15, 20).ToArbitrary(), Gen.Choose(30, 150).ToArbitrary(), (percent, cone) =>
+    {
+        double Holds(double grade) => new MachineAnchor(Tractors.SixteenTonneTower(10 * cone) with { Grade = Grade.FromPercent(grade) }).Holds!.Value.Newtons;
+        return Holds(percent + 1) <= Holds(percent) + 1e-3;
+    });
+
     [Fact]
     public void Raises_each_objection_to_a_deadman_and_none()
     {

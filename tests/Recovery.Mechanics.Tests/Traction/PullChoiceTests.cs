@@ -5,6 +5,7 @@ using Recovery.Mechanics.Ground;
 using Recovery.Mechanics.Machines;
 using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Resistance;
+using Recovery.Mechanics.Terramechanics;
 using Recovery.Mechanics.Tests.Support;
 using Recovery.Mechanics.Traction;
 using UnitsNet;
@@ -106,6 +107,24 @@ public class PullChoiceTests
         Assert.Contains(choice.Options, o => o.Name == "b + a + c side by side");
         Assert.All(choice.Options, o => Assert.Equal(1, o.Advantage));
         Assert.All(choice.Options, o => Assert.True(o.Imposable.Newtons > o.Capacity.CentralNewtons));
+    }
+
+    [Fact]
+    public void Tracks_and_an_equaliser_are_looked_at_too()
+    {
+        var clay = new BekkerTerrain("clay", 13.19, 692.15, 0.5, Pressure.FromKilopascals(20), Angle.FromDegrees(20));
+        TrackedTower Dozer(BekkerTerrain terrain) => new("dozer", Mass.FromTonnes(18), M(0.3), M(0.9), M(0.5), M(0.6), new TrackOnSoil(M(3), M(0.6), KN(88), terrain, M(0.025)));
+        var means = new PullMeans([Named("a"), Named("b", 0.7)], [], [], []).WithEqualiser(true).WithTracked([Dozer(clay)]);
+        var choice = PullChoice.For(new ForceBand(KN(50), KN(90), KN(150)), KN(200), means);
+        Assert.Equal(3 + 3, choice.Options.Count);
+        Assert.Contains(choice.Options, o => o.Name == "b + a on an equaliser");
+        var dozer = choice.Options.Single(o => o.Name == "dozer");
+        Assert.Equal(TrackedPull.Estimate(Dozer(clay)).Central!.Value.Newtons, dozer.Capacity.CentralNewtons, 1e-6);
+        Assert.Equal(PullOutcome.CanDo, dozer.Outcome);
+        var slurry = new BekkerTerrain("slurry", 0, 0.01, 0.5, Pressure.Zero, Angle.FromDegrees(2));
+        var none = PullChoice.For(new ForceBand(KN(50), KN(90), KN(150)), KN(200), means.WithTracked([Dozer(slurry)])).Options.Single(o => o.Name == "dozer");
+        Assert.Equal(PullOutcome.Cannot, none.Outcome);
+        Assert.Null(none.Utilisation);
     }
 
     [Fact]

@@ -155,6 +155,18 @@ public class TeamTests
         return Math.Abs(shares.Sum(s => s.Own.Kilonewtons) - wanted) < 0.001 && shares[1].Slip >= shares[0].Slip && shares[1].Own.Newtons >= shares[0].Own.Newtons - 1e-3;
     });
 
+    [Property(MaxTest = 40)]
+    public Property A_team_never_beats_its_members_and_changes_without_jumps() => Prop.ForAll(Gen.Choose(35, 180).ToArbitrary(), Gen.Choose(5, 20).ToArbitrary(), Gen.Choose(0, 40).ToArbitrary(), (cone, tenths, angle) =>
+    {
+        double Of(Func<TeamMember, TeamMember, TowingTeam> team, double coneIndex, double half) => TeamPull.Estimate(team(Member("a", coneIndex, tenths / 10.0, half), Member("b", coneIndex, 1, -half))).Sustained.CentralNewtons;
+        double index = 10.0 * cone, half = 0.5 * angle, sum = Alone(Member("a", index, tenths / 10.0)) + Alone(Member("b", index));
+        double abreast = Of((a, b) => TowingTeam.SideBySide([a, b]), index, half), equal = Of(TowingTeam.Equalised, index, half);
+        return abreast <= sum * (1 + 1e-9) && equal <= abreast * (1 + 1e-9)
+            && Math.Abs(Of((a, b) => TowingTeam.SideBySide([a, b]), index + 1e-4, half + 1e-4) - abreast) < 1
+            && Math.Abs(Of(TowingTeam.Equalised, index + 1e-4, half + 1e-4) - equal) < 1
+            && Math.Abs(Of((a, b) => TowingTeam.InLine([a, b]), index + 1e-4, 0) - Of((a, b) => TowingTeam.InLine([a, b]), index, 0)) < 1;
+    });
+
     [Fact]
     public void Sharing_in_line_on_an_equaliser_and_out_of_reach()
     {

@@ -89,6 +89,21 @@ public class TrackedPullTests
     }
 
     [Fact]
+    public void Holds_as_an_anchor_by_its_weakest_terrain()
+    {
+        var anchor = new TrackedAnchor(Tower().WithTerrains(Clay(0.7), null).WithPower(Power.FromKilowatts(20), Frac(0.6), Speed.FromKilometersPerHour(8)));
+        Assert.Equal(TrackedPull.Estimate(Tower(terrain: Clay(0.7))).Central!.Value.Newtons, anchor.Holds!.Value.Newtons, 1e-6);
+        Assert.Equal(Text.Kilonewtons(anchor.Holds.Value.Newtons), anchor.Explain().Steps[^1].Value);
+        Assert.Empty(anchor.Findings);
+        // Ground that rises away from the casualty: its weight pulls with the line.
+        Assert.True(new TrackedAnchor(Tower().WithGrade(Grade.FromPercent(10))).Holds!.Value < new TrackedAnchor(Tower()).Holds!.Value);
+        var mud = new TrackedAnchor(Tower(terrain: new BekkerTerrain("slurry", 0, 0.01, 0.5, Pressure.Zero, Angle.FromDegrees(2))));
+        Assert.Null(mud.Holds);
+        Assert.False(mud.Check(KN(1), KN(1)).HoldsBoth);
+        Assert.Equal("none", mud.Explain().Steps[^1].Value);
+    }
+
+    [Fact]
     public void Middle_third_is_continuous()
     {
         Assert.Equal(2, TrackedKernel.PeakPressure((3.0 / 6) - 1e-12, 3), 1e-9);
