@@ -18,6 +18,7 @@ public static class FindingCatalogue
         all.AddRange(Traction.TractionFindings.All);
         all.AddRange(Lines.LinesFindings.All);
         all.AddRange(Rigging.RiggingFindings.All);
+        all.AddRange(Rigging.GearFindings.All);
         all.AddRange(Planning.PlanningFindings.All);
         return all.AsReadOnly();
     }

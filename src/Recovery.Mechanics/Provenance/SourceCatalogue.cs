@@ -19,6 +19,7 @@ public static class SourceCatalogue
         all.AddRange(Traction.TractionSources.All);
         all.AddRange(Lines.LinesSources.All);
         all.AddRange(Rigging.RiggingSources.All);
+        all.AddRange(Rigging.PartSources.All);
         all.AddRange(Planning.PlanningSources.All);
         all.AddRange(Uncertainty.UncertaintySources.All);
         all.AddRange(Trafficability.TrafficabilitySources.All);

@@ -56,7 +56,8 @@ internal static class RigInspection
     {
         Of(shackle.Name, shackle.Rating, shackle.BreakingNewtons, findings);
         if (shackle.Damaged) findings.Add(new Finding(RiggingFindings.Damage, shackle.Name));
-        if (StrengthKernel.OffAxis(shackle.OffAxis.Radians) == 0 || (shackle.Pin == ShacklePin.RoundPin && shackle.OffAxis.Radians > 0)) findings.Add(new Finding(RiggingFindings.ShackleOffAxis, shackle.Name));
+        if (GearInspection.OfLoad(shackle) is { } load) findings.Add(load);
+        if (GearInspection.OfSize(shackle) is { } size) findings.Add(size);
         if (shackle.Pin == ShacklePin.Screw) findings.Add(new Finding(RiggingFindings.ScrewPin, shackle.Name));
     }
 

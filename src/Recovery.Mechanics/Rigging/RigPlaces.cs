@@ -85,7 +85,7 @@ internal static class RigPlaces
             Full = 1 / PartialFactorKernel.ShackleShare,
             Floor = PartialFactorKernel.Floor,
             PeakLimit = limit,
-            Rated = (shackle.Rating.WorkingNewtons ?? double.NaN) * StrengthKernel.OffAxis(shackle.OffAxis.Radians),
+            Rated = (shackle.Rating.WorkingNewtons ?? double.NaN) * shackle.LimitShare,
         };
     }
 }

@@ -43,11 +43,42 @@ public sealed record Shackle : RigPart
     /// <summary>Gets how its pin is held.</summary>
     public ShacklePin Pin { get; init => field = Guard.Defined(value, value is >= ShacklePin.BoltAndNut and <= ShacklePin.RoundPin, nameof(Pin)); }
 
-    /// <summary>Gets the angle of its load off its axis, 0 to 180 degrees.</summary>
-    public Angle OffAxis { get; init => field = Angle.FromRadians(Guard.Radians(value, 0, 180, nameof(OffAxis))); }
+    /// <summary>Gets the angle of its one load off its axis, 0 to 180 degrees. Saying it takes back <see cref="TwoLegs"/>: the step off the axis never meets the gate of two legs.</summary>
+    public Angle OffAxis
+    {
+        get;
+        init
+        {
+            field = Angle.FromRadians(Guard.Radians(value, 0, 180, nameof(OffAxis)));
+            TwoLegsRadians = double.NaN;
+        }
+    }
+
+    /// <summary>Gets the included angle of two even legs collected in the bow, pull on the pin; null where it carries one load. Up to 120 degrees the full limit, beyond that a stop; a dee shackle collects none.</summary>
+    public Angle? TwoLegs => double.IsNaN(TwoLegsRadians) ? null : Angle.FromRadians(TwoLegsRadians);
+
+    /// <summary>Gets its shape.</summary>
+    public ShackleShape Shape { get; init => field = Guard.Defined(value, value is ShackleShape.Bow or ShackleShape.Dee, nameof(Shape)); }
+
+    /// <summary>Gets the diameter of its body, 5 to 150 mm; null where it was not measured. It never tells the limit.</summary>
+    public Length? BodyDiameter { get; init => field = value is { } v ? Length.FromMeters(Guard.Metres(v, 0.005, 0.15, nameof(BodyDiameter))) : null; }
+
+    /// <summary>Gets the width of its jaw, 5 to 300 mm; null where it was not measured.</summary>
+    public Length? JawWidth { get; init => field = value is { } v ? Length.FromMeters(Guard.Metres(v, 0.005, 0.3, nameof(JawWidth))) : null; }
+
+    /// <summary>Gets the diameter of its pin, 5 to 200 mm; null where it was not measured.</summary>
+    public Length? PinDiameter { get; init => field = value is { } v ? Length.FromMeters(Guard.Metres(v, 0.005, 0.2, nameof(PinDiameter))) : null; }
 
     /// <summary>Gets whether it is bent, worn more than a tenth, or its pin does not seat: out of service.</summary>
     public bool Damaged { get; init; }
+
+    /// <summary>Gets what its working load limit allows as it is loaded; null where none is marked or the load is not permitted.</summary>
+    public Force? Allowed => Rating.WorkingNewtons is { } wll && LimitShare > 0 ? Force.FromNewtons(wll * LimitShare) : null;
+
+    /// <summary>Share of the limit as it is loaded; 0 where that is not permitted.</summary>
+    internal double LimitShare => double.IsNaN(TwoLegsRadians) ? StrengthKernel.OffAxis(OffAxis.Radians) : Shape == ShackleShape.Dee ? 0 : ShackleKernel.TwoLegs(TwoLegsRadians);
+
+    private double TwoLegsRadians { get; init; } = double.NaN;
 
     internal double? BreakingNewtons => DocumentedBreakingLoad?.Newtons ?? Rating.BreakingNewtons;
 
@@ -65,6 +96,24 @@ public sealed record Shackle : RigPart
     /// <param name="offAxis">The value, as in <see cref="OffAxis"/>.</param>
     /// <returns>The changed copy.</returns>
     public Shackle WithOffAxis(Angle offAxis) => this with { OffAxis = offAxis };
+
+    /// <summary>Gives the same collecting two even legs in its bow, pull on the pin, in line.</summary>
+    /// <param name="included">Included angle of the legs, 0 to 180 degrees.</param>
+    /// <returns>The changed copy.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The angle is outside its range.</exception>
+    public Shackle WithTwoLegs(Angle included) => this with { OffAxis = Angle.Zero, TwoLegsRadians = Guard.Radians(included, 0, 180, nameof(included)) };
+
+    /// <summary>Gives the same with another value: its shape. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="shape">The value, as in <see cref="Shape"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Shackle WithShape(ShackleShape shape) => this with { Shape = shape };
+
+    /// <summary>Gives the same with other dimensions. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="body">The value, as in <see cref="BodyDiameter"/>.</param>
+    /// <param name="jaw">The value, as in <see cref="JawWidth"/>.</param>
+    /// <param name="pin">The value, as in <see cref="PinDiameter"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Shackle WithDimensions(Length? body, Length? jaw, Length? pin) => this with { BodyDiameter = body, JawWidth = jaw, PinDiameter = pin };
 
     /// <summary>Gives the same with another value: whether it is bent, worn more than a tenth, or its pin does not seat: out of service. For callers whose language has no <c>with</c>.</summary>
     /// <param name="damaged">The value, as in <see cref="Damaged"/>.</param>

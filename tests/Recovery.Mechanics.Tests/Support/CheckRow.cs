@@ -58,6 +58,9 @@ public sealed class CheckRow : IXunitSerializable
     /// <summary>A given list in SI.</summary>
     public double[] SiList(string name) => _given[name].Text.Split('|').Select(part => Number(part) * Units.Factor(_given[name].Unit)).ToArray();
 
+    /// <summary>A given list as printed, in its own unit.</summary>
+    public double[] PrintedList(string name) => _given[name].Text.Split('|').Select(Number).ToArray();
+
     /// <summary>Compares every expected value of the row; a missing or surplus name fails. Values in SI, angles in radians.</summary>
     public void Matches(params (string Name, double Si)[] actual)
     {
