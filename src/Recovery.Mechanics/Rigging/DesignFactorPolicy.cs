@@ -3,7 +3,7 @@ using Recovery.Mechanics.Provenance;
 
 namespace Recovery.Mechanics.Rigging;
 
-/// <summary>The design factor that a plan asks of breaking strengths under the steady load. Named by the plan; there is no default. It never meets a working load limit, which already holds one.</summary>
+/// <summary>The design factor that a plan asks of breaking strengths under the steady load. Named by the plan; there is no default. It never meets a working load limit, which already holds one: what gear may carry under it comes from <see cref="DeratedStrength.Allowable"/> alone.</summary>
 /// <remarks>Immutable, equality by value.</remarks>
 public sealed record DesignFactorPolicy
 {
@@ -47,12 +47,6 @@ public sealed record DesignFactorPolicy
         if (published.Basis != FactorBasis.BreakingStrength) throw new ArgumentException("published is a factor on " + published.Basis + "; a policy divides breaking strengths.", nameof(published));
         return new(published.Item + ", " + published.Region + ", factor " + Text.Number(published.High), published.High, published.Source, published.StandsForPeak);
     }
-
-    /// <summary>Gives what a derated breaking strength may carry under this policy.</summary>
-    /// <param name="deratedStrength">Derated breaking strength, 0 to 100,000 kN.</param>
-    /// <returns>The allowable load.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The strength is outside its range.</exception>
-    public UnitsNet.Force Allowable(UnitsNet.Force deratedStrength) => UnitsNet.Force.FromNewtons(MarkingKernel.Working(Guard.Newtons(deratedStrength, 0, 1e5, nameof(deratedStrength)), Factor));
 
     internal DesignFactorPolicy WithComputedPeak(string name) =>
         StandsForPeak ? throw new ArgumentException("policy '" + Name + "' stands for a shock that nobody computed; here the peak is computed, so it would be counted twice. Name a factor for the steady load.", name) : this;

@@ -1,6 +1,6 @@
 namespace Recovery.Mechanics.Rigging;
 
-/// <summary>What a strap is made of.</summary>
+/// <summary>What a strap or rope is made of. A strap in a rig is nylon, polyester or HMPE: only of those a band of stiffness is known here.</summary>
 public enum Fibre
 {
     /// <summary>Nylon (polyamide).</summary>
@@ -11,4 +11,10 @@ public enum Fibre
 
     /// <summary>High-modulus polyethylene.</summary>
     Hmpe,
+
+    /// <summary>Polypropylene.</summary>
+    Polypropylene,
+
+    /// <summary>Aramid.</summary>
+    Aramid,
 }

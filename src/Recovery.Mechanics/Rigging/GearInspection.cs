@@ -1,3 +1,4 @@
+using System.Collections.Generic;
 using Recovery.Mechanics.Provenance;
 
 namespace Recovery.Mechanics.Rigging;
@@ -5,6 +6,34 @@ namespace Recovery.Mechanics.Rigging;
 /// <summary>What is wrong with a single piece of gear whatever the load.</summary>
 internal static class GearInspection
 {
+    /// <summary>What acts on a strap beyond wetness and a choke.</summary>
+    public static void AddStrap(Strap strap, List<Finding> findings)
+    {
+        if (!strap.IsPlain) findings.AddRange(strap.Strength.Findings);
+    }
+
+    /// <summary>A soft shackle.</summary>
+    public static void AddSoftShackle(SoftShackle soft, List<Finding> findings)
+    {
+        if (soft.Damaged) findings.Add(new Finding(RiggingFindings.Damage, soft.Name));
+        findings.AddRange(soft.Strength.Findings);
+    }
+
+    /// <summary>A chain.</summary>
+    public static void AddChain(Chain chain, List<Finding> findings)
+    {
+        findings.Add(new Finding(GearFindings.ChainUsed, chain.Name));
+        if (chain.Damaged) findings.Add(new Finding(RiggingFindings.Damage, chain.Name));
+        findings.AddRange(chain.Strength.Findings);
+    }
+
+    /// <summary>A wire rope.</summary>
+    public static void AddWireRope(WireRope wire, List<Finding> findings)
+    {
+        if (wire.Damaged) findings.Add(new Finding(RiggingFindings.Damage, wire.Name));
+        findings.AddRange(wire.Strength.Findings);
+    }
+
     /// <summary>How a shackle is loaded.</summary>
     public static Finding? OfLoad(Shackle shackle)
     {

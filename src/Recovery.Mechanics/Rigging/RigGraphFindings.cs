@@ -25,10 +25,12 @@ internal static class RigGraphFindings
         {
             case Strap s:
                 RigInspection.Of(s.Name, s.Rating, s.Rating.BreakingNewtons, findings);
+                GearInspection.AddStrap(s, findings);
                 if (s.RejectedFor != StrapCondition.Sound) findings.Add(new Finding(RiggingFindings.Damage, s.Name));
                 break;
             case SoftShackle s:
                 RigInspection.Of(s.Name, s.Rating, s.Rating.BreakingNewtons, findings);
+                GearInspection.AddSoftShackle(s, findings);
                 break;
             case SnatchBlock b:
                 RigInspection.Of(b.Name, b.Rating, b.Rating.BreakingNewtons, findings);

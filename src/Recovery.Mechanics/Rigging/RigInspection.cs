@@ -16,17 +16,30 @@ internal static class RigInspection
             {
                 case Strap strap:
                     Of(strap.Name, strap.Rating, strap.Rating.BreakingNewtons, findings);
+                    GearInspection.AddStrap(strap, findings);
                     if (strap.RejectedFor != StrapCondition.Sound) findings.Add(new Finding(RiggingFindings.Damage, strap.Name));
                     if (i + 1 < rig.Parts.Count && rig.Parts[i + 1] is Strap) findings.Add(new Finding(RiggingFindings.StrapOnStrap, strap.Name));
                     break;
                 case Bridle bridle:
                     Of(bridle.Name, bridle.Strap.Rating, bridle.Strap.Rating.BreakingNewtons, findings);
+                    GearInspection.AddStrap(bridle.Strap, findings);
                     if (bridle.Strap.RejectedFor != StrapCondition.Sound) findings.Add(new Finding(RiggingFindings.Damage, bridle.Name));
                     if (i + 1 < rig.Parts.Count && rig.Parts[i + 1] is Strap) findings.Add(new Finding(RiggingFindings.StrapOnStrap, bridle.Name));
                     BridleInspection.Add(bridle, findings);
                     break;
+                case Chain chain:
+                    Of(chain.Name, chain.Rating, chain.Rating.BreakingNewtons, findings);
+                    GearInspection.AddChain(chain, findings);
+                    if (IsMetalJoiner(rig, i)) findings.Add(new Finding(RiggingFindings.MetalJoiner, chain.Name));
+                    break;
+                case WireRope wire:
+                    Of(wire.Name, wire.Rating, wire.Rating.BreakingNewtons, findings);
+                    GearInspection.AddWireRope(wire, findings);
+                    if (IsMetalJoiner(rig, i)) findings.Add(new Finding(RiggingFindings.MetalJoiner, wire.Name));
+                    break;
                 case SoftShackle soft:
                     Of(soft.Name, soft.Rating, soft.Rating.BreakingNewtons, findings);
+                    GearInspection.AddSoftShackle(soft, findings);
                     break;
                 case Shackle shackle:
                     OfShackle(rig, i, shackle, findings);

@@ -3,7 +3,7 @@ using Recovery.Mechanics.Provenance;
 namespace Recovery.Mechanics.Rigging;
 
 /// <summary>One part of a rig, named as a person would name it.</summary>
-/// <remarks>Closed hierarchy: <see cref="Strap"/>, <see cref="Bridle"/>, <see cref="Shackle"/>, <see cref="SoftShackle"/>. Immutable, equality by value.</remarks>
+/// <remarks>Closed hierarchy: <see cref="Strap"/>, <see cref="Bridle"/>, <see cref="Shackle"/>, <see cref="SoftShackle"/>, <see cref="Chain"/>, <see cref="WireRope"/>, <see cref="SnatchBlock"/>. Immutable, equality by value.</remarks>
 public abstract record RigPart
 {
     private protected RigPart(string name)

@@ -35,7 +35,13 @@ internal static class RigPlaces
                 places.Add(OfBight(b.Strap, i, share, policy, wear));
                 break;
             case SoftShackle soft:
-                places.Add(Of(i, PlaceKind.Strap, soft.Rating, 1, share, policy, PartialFactorKernel.Full(Fibre.Hmpe, wear), PartialFactorKernel.Floor * wear));
+                places.Add(Of(i, PlaceKind.Strap, soft.Rating, soft.Deratings, share, policy, PartialFactorKernel.Full(Fibre.Hmpe, wear), PartialFactorKernel.Floor * wear));
+                break;
+            case Chain chain:
+                places.Add(OfSteel(i, chain.Strength, PartialMaterial.OtherFibre, share, policy, wear));
+                break;
+            case WireRope wire:
+                places.Add(OfSteel(i, wire.Strength, wire.NewAndCertified ? PartialMaterial.NewCertifiedSteelWire : PartialMaterial.SteelWire, share, policy, wear));
                 break;
             case SnatchBlock block:
                 places.Add(Of(i, PlaceKind.Strap, block.Rating, 1, share, policy, PartialFactorKernel.FullSteel(wear), PartialFactorKernel.Floor * wear));
@@ -52,7 +58,7 @@ internal static class RigPlaces
     private static RigPlace OfBight(Strap strap, int part, double share, DesignFactorPolicy policy, double wear)
     {
         var figure = strap.MakersBightShare;
-        return Of(part, figure is null ? PlaceKind.Bight : PlaceKind.BightWithFigure, strap.Rating, strap.Wet * (figure?.DecimalFractions ?? StrengthKernel.StrapOnStrap), share, policy, PartialFactorKernel.Full(strap.Fibre, wear), figure is null ? RigKernel.BightFloor : PartialFactorKernel.Floor * wear);
+        return Of(part, figure is null ? PlaceKind.Bight : PlaceKind.BightWithFigure, strap.Rating, strap.WholeLength * (figure?.DecimalFractions ?? StrengthKernel.StrapOnStrap), share, policy, PartialFactorKernel.Full(strap.Fibre, wear), figure is null ? RigKernel.BightFloor : PartialFactorKernel.Floor * wear);
     }
 
     private static RigPlace Of(int part, PlaceKind kind, Rating rating, double deratings, double share, DesignFactorPolicy policy, double full, double floor)
@@ -70,6 +76,9 @@ internal static class RigPlaces
             Rated = double.IsNaN(allowed) ? (double.IsInfinity(marked) ? double.NaN : marked) : Math.Min(marked, allowed),
         };
     }
+
+    private static RigPlace OfSteel(int part, DeratedStrength strength, PartialMaterial material, double share, DesignFactorPolicy policy, double wear) =>
+        Of(part, PlaceKind.Strap, strength.Rating, strength.Share ?? double.NaN, share, policy, PartialFactorKernel.Full(PartialFactorKernel.Load, PartialFactorKernel.Consequence, 1, PartialFactorKernel.Material(material), wear), PartialFactorKernel.FloorOf(1, wear));
 
     private static RigPlace OfShackle(Shackle shackle, int part, double share)
     {

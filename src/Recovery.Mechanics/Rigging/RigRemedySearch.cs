@@ -97,7 +97,7 @@ internal static class RigRemedySearch
         Strap s => Scaled(s, scale),
         Bridle b => b.WithStrap(Scaled(b.Strap, scale)),
         SoftShackle s => s with { Rating = Scaled(s.Rating, scale) },
-        Shackle s => new Shackle(s.Name, Scaled(s.Rating, scale), Mass.FromKilograms(Math.Min(200, Math.Max(0.05, s.Mass.Kilograms * scale))), Force.FromNewtons(s.BreakingNewtons!.Value * scale), s.ProofLoad is { } proof ? Force.FromNewtons(proof.Newtons * scale) : null) { Pin = s.Pin, OffAxis = s.OffAxis, Damaged = s.Damaged },
+        Shackle s => new Shackle(s.Name, Scaled(s.Rating, scale), Mass.FromKilograms(Math.Min(200, Math.Max(0.05, s.Mass.Kilograms * scale))), Force.FromNewtons(s.BreakingNewtons!.Value * scale), s.ProofLoad is { } proof ? Force.FromNewtons(proof.Newtons * scale) : null) { Pin = s.Pin, OffAxis = s.OffAxis, Damaged = s.Damaged, Shape = s.Shape } is var stronger && s.TwoLegs is { } legs ? stronger.WithTwoLegs(legs) : stronger,
         _ => part,
     };
 

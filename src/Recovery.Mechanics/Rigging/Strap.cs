@@ -7,7 +7,7 @@ namespace Recovery.Mechanics.Rigging;
 
 /// <summary>A webbing strap, roundsling or fibre rope: a recovery strap in the line, or an axle strap choked round an axle.</summary>
 /// <remarks>
-/// <para>R = MBS x wet x smallest place; a choke is a place: 0.80 x the share by angle of choke. A choke already holds its own strap-on-strap. Whole-length factors multiply, places take the minimum.</para>
+/// <para>R = MBS x whole length x smallest place; wetness, sunlight, age and chemicals act on the whole length; a choke is a place: 0.80 x the share by angle of choke. A choke already holds its own strap-on-strap. Whole-length factors multiply, places take the minimum.</para>
 /// <para>Wet nylon keeps 0.85 (primary); wet polyester and HMPE 1.00 (from memory). Wet nylon is taken as stiff as dry. An angle of choke that is not declared takes the lowest bin.</para>
 /// <para>Immutable, equality by value.</para>
 /// </remarks>
@@ -52,14 +52,52 @@ public sealed record Strap : RigPart
     /// <summary>Gets the maker's figure for a bight of another strap in its eye, as a share of its strength; null where there is none. Accepted range 0.1 to 1.</summary>
     public Ratio? MakersBightShare { get; init => field = value is { } v ? Ratio.FromDecimalFractions(Guard.Fraction(v, 0.1, 1, nameof(MakersBightShare))) : null; }
 
+    /// <summary>Gets how it is made.</summary>
+    public StrapConstruction Construction { get; init => field = Guard.Defined(value, value is >= StrapConstruction.Webbing and <= StrapConstruction.Rope, nameof(Construction)); }
+
+    /// <summary>Gets what it has been through and works in; null where nothing was declared.</summary>
+    public LineExposure? Exposure { get; init; }
+
+    /// <summary>Gets its first end as a place; null where its rating is that of the finished strap and it sits as its maker asks.</summary>
+    public SectionPlace? FirstEnd { get; init; }
+
+    /// <summary>Gets its second end as a place; null as for <see cref="FirstEnd"/>.</summary>
+    public SectionPlace? SecondEnd { get; init; }
+
+    /// <summary>Gets the edge or body it lies round between its ends; null where there is none.</summary>
+    public SectionPlace? Middle { get; init; }
+
+    /// <summary>Gets how it is laid: straight, or choked.</summary>
+    public Hitch Hitch => Choked ? Hitch.Choker(ChokerKind.Webbing, AngleOfChoke) : Hitch.Straight;
+
+    /// <summary>Gets its derated strength with every factor by its place and source. What was seen on it (<see cref="RejectedFor"/>) comes before any of it.</summary>
+    public DeratedStrength Strength
+    {
+        get
+        {
+            var places = new System.Collections.Generic.List<SectionPlace>(3);
+            if (FirstEnd is { } first) places.Add(first);
+            if (SecondEnd is { } second) places.Add(second);
+            if (Middle is { } middle) places.Add(middle);
+            return DeratedStrength.Of(Name, Rating, WholeLengthDerating.OfFibre(Name, Fibre, IsWet, Exposure), Hitch, [.. places]);
+        }
+    }
+
     /// <summary>Gets what takes it out of service; <see cref="StrapCondition.Sound"/> where nothing does.</summary>
     public StrapCondition RejectedFor => Condition & ~StrapCondition.Wet;
 
-    internal double Deratings => Wet * Place;
+    /// <summary>Share of its rating that is left; not a number where something takes it out of service.</summary>
+    internal double Deratings => IsPlain ? Wet * Place : Strength.Share ?? double.NaN;
+
+    /// <summary>Whether wetness and a choke are all that acts: the short way of the same product.</summary>
+    internal bool IsPlain => Exposure is null && FirstEnd is null && SecondEnd is null && Middle is null;
 
     internal bool IsWet => (Condition & StrapCondition.Wet) == StrapCondition.Wet;
 
-    internal double Wet => IsWet && Fibre == Fibre.Nylon ? StrengthKernel.WetNylon : 1;
+    internal double Wet => IsWet ? ConditionKernel.Wet(Fibre) : 1;
+
+    /// <summary>Share left along its whole length; not a number where something takes it out of service.</summary>
+    internal double WholeLength => Exposure is null ? Wet : WholeLengthDerating.OfFibre(Name, Fibre, IsWet, Exposure).Share;
 
     internal double Place => Choked ? StrengthKernel.Choker * StrengthKernel.ChokeAngle(AngleOfChoke?.Radians ?? 0) : 1;
 
@@ -69,12 +107,7 @@ public sealed record Strap : RigPart
     /// <returns>The worked steps; empty where the breaking strength is not known.</returns>
     public Working Explain()
     {
-        var working = new WorkingBuilder("Strength of " + Name);
-        if (Rating.BreakingNewtons is not { } mbs) return working.Build();
-        working.Step("k_wet", "wet", Fibre + (IsWet ? ", wet" : ", dry"), Text.Number(Wet), Text.Number(Wet), Fibre == Fibre.Nylon ? RiggingSources.WetNylon : RiggingSources.WetOther);
-        if (Choked)
-            working.Step("k_choke", "choke, factor and angle at one place", "0.80 x share by angle of choke", "0.80 x " + Text.Number(StrengthKernel.ChokeAngle(AngleOfChoke?.Radians ?? 0)), Text.Number(Place), RiggingSources.ChokeAngle);
-        return working.Step("R", "strength", "MBS x whole-length factors x least place", Text.Number(mbs / 1000) + " x " + Text.Number(Wet) + " x " + Text.Number(Place), Text.Kilonewtons(mbs * Deratings), RiggingSources.Levels).Build();
+        return Rating.BreakingNewtons is null ? new WorkingBuilder("Strength of " + Name).Build() : Strength.Explain();
     }
 
     /// <summary>Gives the same with another value: its marked rating. For callers whose language has no <c>with</c>.</summary>
@@ -111,6 +144,23 @@ public sealed record Strap : RigPart
     /// <param name="makersBightShare">The value, as in <see cref="MakersBightShare"/>.</param>
     /// <returns>The changed copy.</returns>
     public Strap WithMakersBightShare(Ratio? makersBightShare) => this with { MakersBightShare = makersBightShare };
+
+    /// <summary>Gives the same with another value: how it is made. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="construction">The value, as in <see cref="Construction"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Strap WithConstruction(StrapConstruction construction) => this with { Construction = construction };
+
+    /// <summary>Gives the same with another value: what it has been through. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="exposure">The value, as in <see cref="Exposure"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Strap WithExposure(LineExposure? exposure) => this with { Exposure = exposure };
+
+    /// <summary>Gives the same with its places described. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="firstEnd">The value, as in <see cref="FirstEnd"/>.</param>
+    /// <param name="secondEnd">The value, as in <see cref="SecondEnd"/>.</param>
+    /// <param name="middle">The value, as in <see cref="Middle"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Strap WithPlaces(SectionPlace? firstEnd, SectionPlace? secondEnd, SectionPlace? middle) => this with { FirstEnd = firstEnd, SecondEnd = secondEnd, Middle = middle };
 
     /// <summary>Gives the strap in words, invariant culture.</summary>
     /// <returns>Name, fibre, rating and length.</returns>

@@ -165,7 +165,7 @@ public class PlanStoryTests
     }
 
     [Fact]
-    public void Every_kind_of_finding_that_a_plan_can_raise_has_a_story() => Assert.Empty(FindingCatalogue.All.Select(d => d.Id).Except(Stories.Keys, StringComparer.Ordinal).Except(RaisedElsewhere.Keys, StringComparer.Ordinal));
+    public void Every_kind_of_finding_that_a_plan_can_raise_has_a_story() => Assert.Empty(FindingCatalogue.All.Select(d => d.Id).Except(Stories.Keys, StringComparer.Ordinal).Except(RaisedElsewhere.Keys, StringComparer.Ordinal).Except(Rigging.GearStoryTests.Stories.Keys, StringComparer.Ordinal));
 
     [Fact]
     public void What_is_raised_elsewhere_names_a_test_that_is_there() => Assert.All(RaisedElsewhere.Values, name => Assert.Contains(typeof(PlanStoryTests).Assembly.GetTypes().SelectMany(t => t.GetMethods()), m => m.DeclaringType!.Name + "." + m.Name == name));

@@ -114,7 +114,7 @@ public class GearTableTests
     [CheckRows("rigging-gear", "wire-sling-allowance")]
     public void Test_allowance_is_in_the_printed_strength(CheckRow row)
     {
-        Assert.Equal(row.Si("allowance"), WireRopeKernel.TestAllowance);
+        Assert.Equal(WireRopeKernel.TestAllowance, row.Si("allowance"));
         row.Matches(("MBS", row.Si("rating") * WireRopeKernel.AssembledOverRating(row.Si("DF"))));
     }
 
@@ -255,7 +255,7 @@ public class GearTableTests
     [CheckRows("rigging-gear", "shackle-navy-metric")]
     public void Navy_coefficient_in_metric(CheckRow row)
     {
-        Assert.Equal(row.Printed("coefficient"), ShackleKernel.NavyCoefficient);
+        Assert.Equal(ShackleKernel.NavyCoefficient, row.Printed("coefficient"));
         Assert.Equal(double.Parse(row.ExpectedText("coefficient_metric"), System.Globalization.CultureInfo.InvariantCulture), ShackleKernel.NavyShortTons(0.01) * MarkingKernel.ShortTon / MarkingKernel.Tonne, 4e-9);
     }
 

@@ -139,9 +139,10 @@ public class RatingTests
     {
         var policy = DesignFactorPolicy.Of(PublishedDesignFactors.Find(GearItem.TowHawserHeld, StandardRegion.NavalTow)!);
         var rig = ReferenceRigs.Worked();
-        var words = row.Word("peak_computed").Split('|').Select(computed => computed == "true" ? Outcome(() => RigCheck.Of(rig, policy, ReferenceRigs.Loads(rig))) : Outcome(() => policy.Allowable(KN(120))));
+        var hawser = DeratedStrength.Of("hawser", Rating.BreakingStrength(KN(120)), WholeLengthDerating.OfFibre("hawser", Fibre.Polyester, false), Hitch.Straight);
+        var words = row.Word("peak_computed").Split('|').Select(computed => computed == "true" ? Outcome(() => RigCheck.Of(rig, policy, ReferenceRigs.Loads(rig))) : Outcome(() => hawser.Allowable(policy)));
         row.MatchesWord("shock_factor", string.Join("|", words));
-        Assert.Equal(10, policy.Allowable(KN(120)).Kilonewtons, 1e-12);
+        Assert.Equal(10, hawser.Allowable(policy)!.Value.Kilonewtons, 1e-12);
         Assert.Contains("counted twice", Assert.Throws<ArgumentException>(() => RigCheck.Of(rig, policy, ReferenceRigs.Loads(rig))).Message, StringComparison.Ordinal);
 
         static string Outcome(Action use)

@@ -73,6 +73,8 @@ internal static class Units
         ["d"] = 86400,
         ["yr"] = 365.25 * 86400,
         ["m2/yr"] = 1 / (365.25 * 86400),
+        // Temperatures are compared in their own unit.
+        ["degC"] = 1,
         ["J"] = 1,
         ["kJ"] = 1e3,
         ["ft-lbf"] = 1.3558179483314004,
