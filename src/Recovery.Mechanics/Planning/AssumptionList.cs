@@ -31,6 +31,12 @@ internal static class AssumptionList
         if (plan.Stuck.Wheels != WheelMotion.Turning && plan.Stuck.Machine.Axles.All(a => a.Braked)) all.Add(Under);
         if (plan.Rig.Parts.Any(p => p is Strap { Choked: true, AngleOfChoke: null })) all.Add(Choke);
 
+        foreach (var part in plan.Rig.Parts)
+        {
+            if (part is WireRope wire) all.AddRange(wire.Strength.Assumptions);
+            else if (part is Chain chain) all.AddRange(chain.Assumptions);
+        }
+
         if (plan.Rig.DeclaredWear is null) all.Add(Wear);
         if (plan.Rig.LineStraps[0].Measured is null) all.Add(Stretch);
         if (plan.Rig.Bridle is { } bridle && (bridle.Strap.MakersBightShare is null || plan.Rig.LineStraps[plan.Rig.LineStraps.Count - 1].MakersBightShare is null)) all.Add(Bight);

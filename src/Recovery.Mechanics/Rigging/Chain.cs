@@ -58,6 +58,9 @@ public sealed record Chain : RigPart
     /// <summary>Gets its derated strength.</summary>
     public DeratedStrength Strength => DeratedStrength.Of(Name, Rating, WholeLengthDerating.OfChain(Name, Temperature), Hitch);
 
+    /// <summary>Gets what was assumed of it: its grade where none is marked, its angle of choke where nobody looked.</summary>
+    public System.Collections.Generic.IReadOnlyList<Assumption> Assumptions => Grade == ChainGrade.Unmarked && Tag is null ? [GearAssumptions.ChainGrade, .. Strength.Assumptions] : Strength.Assumptions;
+
     /// <summary>Gives the same with another value: how it is laid. For callers whose language has no <c>with</c>.</summary>
     /// <param name="hitch">The value, as in <see cref="Hitch"/>.</param>
     /// <returns>The changed copy.</returns>

@@ -72,10 +72,10 @@ public sealed class DeratedStrength
     public IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>Gets what was assumed.</summary>
-    public IReadOnlyList<Assumption> Assumptions => Hitch.Assumption is { } assumption ? [assumption] : [];
+    public IReadOnlyList<Assumption> Assumptions => Places.Select(p => p.Assumption).Append(Hitch.Assumption).OfType<Assumption>().Distinct().ToList().AsReadOnly();
 
     /// <summary>Gets the sources of everything that acted.</summary>
-    public IReadOnlyList<Source> Sources => WholeLength.Sources.Concat(Places.Select(p => p.Source)).Append(Hitch.Source).Append(PartSources.Order).Distinct().ToList().AsReadOnly();
+    public IReadOnlyList<Source> Sources => WholeLength.Sources.Concat(Places.Select(p => p.Source)).Concat(Hitch.Sources).Append(PartSources.Order).Distinct().ToList().AsReadOnly();
 
     /// <summary>Gets the weakest standing of the sources.</summary>
     public Standing Standing => Standings.Weakest(Sources);

@@ -89,6 +89,7 @@ public static class GearChoice
         SoftShackle => GearKind.SoftShackle,
         WireRope => GearKind.WireRope,
         Chain => GearKind.Chain,
+        SnatchBlock => GearKind.Block,
         _ => GearKind.Shackle,
     };
 

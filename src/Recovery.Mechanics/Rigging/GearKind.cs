@@ -24,6 +24,9 @@ public enum GearKind
     /// <summary>Bow or dee shackle.</summary>
     Shackle,
 
+    /// <summary>Snatch block.</summary>
+    Block,
+
     /// <summary>Drawbar and its pin.</summary>
     Drawbar,
 

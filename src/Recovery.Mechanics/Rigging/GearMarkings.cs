@@ -15,6 +15,7 @@ internal static class GearMarkings
         GearKind.WireRope => "A certificate with the minimum breaking force and how the ends are made; a sling's tag has its WLL.",
         GearKind.Chain => "The grade on the links (8 or 80, 10 or 100) and a tag with the WLL. No mark counts as grade 30.",
         GearKind.Shackle => "The WLL on the bow, in t or short tons, with maker and grade; a sheet with breaking load and proof load. The size does not tell the limit.",
+        GearKind.Block => "The WLL on its side plate: say whether it is for the hook or for the line, and the rope size it takes.",
         GearKind.Drawbar => "The plate or manual of the tractor: horizontal and vertical load of the drawbar, and its pin.",
         _ => "The manual of the machine: recovery points with their load. Ask maker or dealer with the loads at that point.",
     };
@@ -22,7 +23,7 @@ internal static class GearMarkings
     public static IReadOnlyList<RatingKind> Kinds(GearKind kind) => kind switch
     {
         GearKind.Webbing => Array.AsReadOnly<RatingKind>([RatingKind.BreakingStrength, RatingKind.WorkingLoadLimit, RatingKind.LashingCapacity]),
-        GearKind.Roundsling or GearKind.Chain => Array.AsReadOnly<RatingKind>([RatingKind.WorkingLoadLimit]),
+        GearKind.Roundsling or GearKind.Chain or GearKind.Block => Array.AsReadOnly<RatingKind>([RatingKind.WorkingLoadLimit]),
         GearKind.FibreRope or GearKind.SoftShackle => Array.AsReadOnly<RatingKind>([RatingKind.BreakingStrength]),
         GearKind.WireRope => Array.AsReadOnly<RatingKind>([RatingKind.BreakingStrength, RatingKind.WorkingLoadLimit]),
         GearKind.Shackle => Array.AsReadOnly<RatingKind>([RatingKind.WorkingLoadLimit, RatingKind.BreakingStrength, RatingKind.ProofLoad]),

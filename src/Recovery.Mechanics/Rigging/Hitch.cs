@@ -44,6 +44,9 @@ public sealed record Hitch
     /// <summary>Gets the source of the factor.</summary>
     public Source Source { get; }
 
+    /// <summary>Gets the sources of the factor: for a choker that of its angle too.</summary>
+    internal System.Collections.Generic.IEnumerable<Source> Sources => Kind == HitchKind.Choker && Source != PartSources.ChainChokeAngles ? [Source, RiggingSources.ChokeAngle] : [Source];
+
     /// <summary>Gets the share of the strength left at the place where it is choked; 1 where it is not.</summary>
     internal double Place { get; }
 
@@ -72,7 +75,7 @@ public sealed record Hitch
         return Of(HitchKind.Choker, "choked fibre chain", HitchKernel.ChainChoke(radians), 1, PartSources.ChainChokeAngles, radians, 30, GearFindings.ChokeTooSharp);
     }
 
-    /// <summary>A symmetric basket by statics, 2 cos(beta).</summary>
+    /// <summary>A symmetric basket by statics, 2 cos(beta). What it lies round bends the strap: a wire rope basket asks 25 rope diameters (mechanical splice) or 15 (hand tucked), or its bend as a place.</summary>
     /// <param name="fromLineOfPull">Angle beta of a leg from the line of pull, 0 to 90 degrees; refused beyond 60.</param>
     /// <returns>The hitch.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The angle is outside its range.</exception>
@@ -96,15 +99,16 @@ public sealed record Hitch
 
     /// <summary>A mode of EN 1492 by its factor; the angle is inside it. Even legs only: of an uneven set use <see cref="Legs"/>.</summary>
     /// <param name="mode">The mode.</param>
-    /// <param name="fromLineOfPull">Angle beta of a leg from the line of pull, 0 to 90 degrees; refused beyond 60. Means nothing for straight, choked and parallel.</param>
+    /// <param name="fromLineOfPull">Angle beta of a leg from the line of pull, 0 to 90 degrees; refused beyond 60. Means nothing for straight and choked.</param>
+    /// <param name="angleOfChoke">Angle of choke, 0 to 180 degrees, for the choked mode: its 0.8 is for the angle that sets itself, below it the share of <see cref="Choker"/> applies; null where nobody looked. Means nothing for the other modes.</param>
     /// <returns>The hitch.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    public static Hitch European(SlingMode mode, Angle fromLineOfPull)
+    public static Hitch European(SlingMode mode, Angle fromLineOfPull, Angle? angleOfChoke = null)
     {
         var beta = Guard.Radians(fromLineOfPull, 0, 90, nameof(fromLineOfPull));
         var factor = HitchKernel.European(Guard.Defined(mode, mode is >= SlingMode.Straight and <= SlingMode.ThreeOrFourLeg, nameof(mode)), beta);
         return mode == SlingMode.Choked
-            ? new(HitchKind.Choker, "EN 1492 choked", factor, 1, PartSources.En1492Modes)
+            ? new(HitchKind.Choker, "EN 1492 choked", factor * StrengthKernel.ChokeAngle(angleOfChoke is { } angle ? Guard.Radians(angle, 0, 180, nameof(angleOfChoke)) : 0), 1, PartSources.En1492Modes, assumption: angleOfChoke is null ? GearAssumptions.AngleOfChoke : null)
             : Of(mode switch { SlingMode.Straight => HitchKind.Straight, SlingMode.Basket or SlingMode.BasketParallel => HitchKind.Basket, _ => HitchKind.Legs }, "EN 1492 " + mode, 1, factor, PartSources.En1492Modes, beta, HitchKernel.WidestLeg, GearFindings.LegsTooWide);
     }
 

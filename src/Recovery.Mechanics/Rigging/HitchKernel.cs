@@ -8,6 +8,9 @@ internal static class HitchKernel
     /// <summary>Widest leg from the line of pull, degrees.</summary>
     public const double WidestLeg = 60;
 
+    /// <summary>Widest leg of a basket that counts as parallel in Europe, degrees.</summary>
+    public const double ParallelLeg = 7;
+
     /// <summary>Widest included angle of a basket, degrees.</summary>
     public const double WidestBasket = 120;
 
@@ -22,16 +25,16 @@ internal static class HitchKernel
     /// <summary>Legs that count: of an even set all up to three; of an uneven one 1 of 2, 2 of 3 and 4.</summary>
     public static int Counted(int legs, bool even) => even ? Math.Min(legs, 3) : legs <= 2 ? 1 : 2;
 
-    /// <summary>Mode factor of EN 1492. It holds the angle at the far end of its band.</summary>
+    /// <summary>Mode factor of EN 1492. It holds the angle at the far end of its band; a basket counts as parallel to 7 degrees from the line of pull.</summary>
     public static double European(SlingMode mode, double beta)
     {
         var near = Degrees(beta) <= 45;
-        if (mode >= SlingMode.Basket && Degrees(beta) > WidestLeg) return double.NaN;
+        if (mode >= SlingMode.BasketParallel && Degrees(beta) > WidestLeg) return double.NaN;
         return mode switch
         {
             SlingMode.Straight => 1,
             SlingMode.Choked => 0.8,
-            SlingMode.BasketParallel => 2,
+            SlingMode.BasketParallel when Degrees(beta) <= ParallelLeg => 2,
             SlingMode.ThreeOrFourLeg => near ? 2.1 : 1.5,
             _ => near ? 1.4 : 1,
         };

@@ -75,6 +75,9 @@ public static class InspectionChecklist
         Add(GearKind.Shackle, "shackle.running", "A running line that bears on the pin.", "It rolls the pin out.", PartSources.RunningOnPin);
         Add(GearKind.Shackle, "shackle.weld", "Anything welded on it.", "Welding a forged shackle costs up to 30 %.", PartSources.ShackleWeld);
         Add(GearKind.Shackle, "shackle.temperature", "Below -40 or above 204 deg C.", "Outside what the practice covers.", PartSources.ShackleTemperature);
+        Add(GearKind.Block, "block.mark", "No working load limit, or none that says whether it is for hook or line.", "Hook and line differ by two and more.", PartSources.SteelInspection);
+        Add(GearKind.Block, "block.sheave", "A sheave that does not turn, a worn groove, a rope that can jump it.", "The line wears through.", PartSources.SteelInspection);
+        Add(GearKind.Block, "block.plates", "Bent or cracked side plates, an open hook, a pin without its catch.", "It opens and flies.", PartSources.SteelInspection);
         Add(GearKind.Drawbar, "drawbar.pin", "A pin that is bent, worn, cracked or not the maker's; no catch.", "Bending governs, and a loose gap costs more than a thin pin.", PartSources.PinStatics);
         Add(GearKind.Drawbar, "drawbar.height", "Anything above the drawbar, the top link among it.", "The machine goes over backwards.", PartSources.HitchHeight);
         Add(GearKind.AttachmentPoint, "attachment.named", "A point that the maker's manual does not name for recovery.", "All six deaths behind the Australian standard came from unsuitable points.", RiggingSources.AttachmentDeaths);

@@ -11,12 +11,13 @@ namespace Recovery.Mechanics.Rigging;
 /// </remarks>
 public sealed record SectionPlace
 {
-    private SectionPlace(string name, double share, Source source, Finding? finding = null)
+    private SectionPlace(string name, double share, Source source, Finding? finding = null, Assumption? assumption = null)
     {
         Name = Guard.Name(name, nameof(name));
         Share = finding is { Severity: Severity.Stop } ? double.NaN : share;
         Source = source;
         Finding = finding;
+        Assumption = assumption;
     }
 
     /// <summary>Gets the name of the place.</summary>
@@ -27,6 +28,9 @@ public sealed record SectionPlace
 
     /// <summary>Gets the objection to it; null where there is none. A stop refuses the place and no factor rescues it.</summary>
     public Finding? Finding { get; }
+
+    /// <summary>Gets what was assumed of it; null where nothing was.</summary>
+    public Assumption? Assumption { get; }
 
     /// <summary>Gets the source.</summary>
     public Source Source { get; }
@@ -60,11 +64,12 @@ public sealed record SectionPlace
     public static SectionPlace WireEye(string name, WireTermination termination, Length? pin)
     {
         Guard.NotNull(termination, nameof(termination));
-        if (pin is not { } diameter) return new(name, termination.Share, termination.Source);
+        var assumed = termination.Kind == WireTerminationKind.Unknown ? GearAssumptions.RopeEnd : null;
+        if (pin is not { } diameter) return new(name, termination.Share, termination.Source, assumption: assumed);
         var bend = WireBendModel.Instance.Evaluate(diameter, termination.Diameter);
         return bend.Efficiency is not { } eta
             ? new(name, double.NaN, PartSources.WireBend, new Finding(GearFindings.BendTooTight, name, WireRopeKernel.LeastBody, bend.Ratio))
-            : new(name, SectionKernel.End(termination.Share, eta), termination.Share <= eta ? termination.Source : PartSources.WireBend, bend.Flags.Count > 0 ? new Finding(GearFindings.EyeBentTight, name, WireRopeKernel.LeastEye, bend.Ratio) : null);
+            : new(name, SectionKernel.End(termination.Share, eta), termination.Share <= eta ? termination.Source : PartSources.WireBend, bend.Flags.Count > 0 ? new Finding(GearFindings.EyeBentTight, name, WireRopeKernel.LeastEye, bend.Ratio) : null, assumed);
     }
 
     /// <summary>The body of a wire rope round a pin: refused below D/d 1.</summary>
@@ -144,7 +149,7 @@ public sealed record SectionPlace
     /// <exception cref="ArgumentOutOfRangeException">The share is outside its range.</exception>
     public static SectionPlace Bight(string name, Ratio? makersFigure) => makersFigure is { } figure
         ? new(name, Guard.Fraction(figure, 0.1, 1, nameof(makersFigure)), GeneralSources.Caller)
-        : new(name, StrengthKernel.StrapOnStrap, RiggingSources.Bight);
+        : new(name, StrengthKernel.StrapOnStrap, RiggingSources.Bight, assumption: GearAssumptions.Bight);
 
     /// <summary>Tells whether an edge is sharp by the rule of a region: Europe below one thickness, Australia below three.</summary>
     /// <param name="region">Europe or Australia.</param>

@@ -6,10 +6,10 @@ public enum SlingMode
     /// <summary>Straight: 1.0.</summary>
     Straight,
 
-    /// <summary>Choked, angle of choke at least 120 degrees: 0.8.</summary>
+    /// <summary>Choked: 0.8, times the share by angle of choke where that is not above 120 degrees.</summary>
     Choked,
 
-    /// <summary>Basket with parallel legs: 2.0.</summary>
+    /// <summary>Basket with parallel legs, to 7 degrees from the line of pull: 2.0; wider it counts as <see cref="Basket"/>.</summary>
     BasketParallel,
 
     /// <summary>Basket: 1.4 to 45 degrees from the line of pull, 1.0 to 60.</summary>

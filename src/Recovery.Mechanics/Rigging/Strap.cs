@@ -23,7 +23,7 @@ public sealed record Strap : RigPart
     public Strap(string name, Fibre fibre, Rating rating, Length length)
         : base(name)
     {
-        Fibre = Guard.Defined(fibre, fibre is >= Fibre.Nylon and <= Fibre.Hmpe, nameof(fibre));
+        Fibre = fibre is >= Fibre.Nylon and <= Fibre.Hmpe ? fibre : throw new ArgumentOutOfRangeException(nameof(fibre), nameof(fibre) + " must be nylon, polyester or HMPE in a rig: of " + fibre + " no band of stiffness is known here, and without one no peak can be worked out.");
         Rating = Guard.NotNull(rating, nameof(rating));
         Length = Length.FromMeters(Guard.Metres(length, 0.3, 100, nameof(length)));
     }

@@ -24,6 +24,12 @@ public sealed class WholeLengthDerating
         Share = findings.Exists(f => f.Severity == Severity.Stop) ? double.NaN : ConditionKernel.WholeLength(wet, sunlight, age, chemical);
     }
 
+    /// <summary>Gets what wet nylon rope keeps with an ordinary marine finish, by one study (Flory, Hearle and Goksoy 1990, abstract, primary): 0.80. Shown beside the code value 0.85.</summary>
+    public static Ratio WetNylonOrdinaryFinish => Ratio.FromDecimalFractions(ConditionKernel.WetOrdinaryFinish);
+
+    /// <summary>Gets what wet nylon rope keeps with an improved finish, by the same study: 1.13, a gain. Never credited.</summary>
+    public static Ratio WetNylonImprovedFinish => Ratio.FromDecimalFractions(ConditionKernel.WetImprovedFinish);
+
     /// <summary>Gets the share of strength that is left along the whole length; null where something takes the line out of service or has no figure.</summary>
     public double? Factor => double.IsNaN(Share) ? null : Share;
 

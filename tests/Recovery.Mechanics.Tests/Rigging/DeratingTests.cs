@@ -29,7 +29,7 @@ public class DeratingTests
     [CheckRows("rigging-gear", "wet-finish")]
     public void The_code_value_lies_inside_what_finishes_do(CheckRow row)
     {
-        row.MatchesList("ratio", [ConditionKernel.WetOrdinaryFinish, ConditionKernel.WetImprovedFinish]);
+        row.MatchesList("ratio", [WholeLengthDerating.WetNylonOrdinaryFinish.DecimalFractions, WholeLengthDerating.WetNylonImprovedFinish.DecimalFractions]);
         Assert.InRange(ConditionKernel.Wet(Fibre.Nylon), ConditionKernel.WetOrdinaryFinish, ConditionKernel.WetImprovedFinish);
     }
 
@@ -199,6 +199,8 @@ public class DeratingTests
         row.MatchesList("R", parts.Select(p => p.Breaking!.Value.Newtons).ToList());
         Assert.Equal(row.SiList("k_section"), parts.Select(p => Math.Round(p.Section!.Value, 12)));
         Assert.Single(parts[5].Assumptions);
+        Assert.Equal("assume.bight", parts[1].Assumptions.Single().Id);
+        Assert.Contains(parts[5].Sources, s => s.Key == "choke-angle");
         Assert.Equal(Standing.FromMemory, parts[1].Standing);
     }
 
@@ -248,6 +250,27 @@ public class DeratingTests
 
         Assert.Null(DeratedStrength.Of("strap", Rating.BreakingStrengthTonnes(60), whole, Hitch.Basket(Angle.FromDegrees(61))).Breaking);
         Assert.Null(DeratedStrength.Of("strap", Rating.BreakingStrengthTonnes(60), WholeLengthDerating.OfFibre("strap", Fibre.Nylon, false, LineExposure.None.WithChemicals(ChemicalExposure.Acid)), Hitch.Straight).Breaking);
+    }
+
+    [Fact]
+    public void The_batch_gives_the_strengths_of_the_typed_model()
+    {
+        var result = new double[2];
+        GearBatch.Strengths([300, 250], [0.85, 1], [0.696, 0.75], [1, 1.7320508075688772], result);
+        Assert.Equal(177.48, result[0], 1e-12);
+        Assert.Equal(324.7595264191645, result[1], 1e-9);
+        Assert.Throws<ArgumentException>(() => GearBatch.Strengths([300], [0.85, 1], [1], [1], new double[1]));
+        Assert.Throws<ArgumentOutOfRangeException>(() => GearBatch.Strengths([300, double.NaN], [0.85, 1], [1, 1], [1, 1], new double[2]));
+        Assert.Equal(-1, GearBatch.Weakest([], []));
+    }
+
+    [Theory]
+    [CheckRows("rigging-gear", "order-weakest")]
+    public void The_weakest_part_governs(CheckRow row)
+    {
+        double[] allowable = row.SiList("allowable").Select(x => x / 1000).ToArray(), demand = row.SiList("demand").Select(x => x / 1000).ToArray();
+        var i = GearBatch.Weakest(allowable, demand);
+        row.Matches(("governing_index", i + 1), ("ratio", allowable[i] / demand[i]));
     }
 
     [Theory]

@@ -115,16 +115,17 @@ public class GearTableTests
     public void Test_allowance_is_in_the_printed_strength(CheckRow row)
     {
         Assert.Equal(WireRopeKernel.TestAllowance, row.Si("allowance"));
-        row.Matches(("MBS", row.Si("rating") * WireRopeKernel.AssembledOverRating(row.Si("DF"))));
+        Assert.Equal(5, row.Si("DF"));
+        row.Matches(("MBS", WireRopeSlings.All.Single(s => Math.Abs(N(s.Rating) - row.Si("rating")) < 1).BreakingByRule.Newtons));
     }
 
     [Theory]
     [CheckRows("rigging-gear", "chain-hot")]
-    public void Hot_chain_by_the_newer_table(CheckRow row) => row.Matches(("reduction", 1 - ChainKernel.Hot(Celsius(row.Printed("temperature")))));
+    public void Hot_chain_by_the_newer_table(CheckRow row) => row.Matches(("reduction", 1 - HotChain.Newer(Temperature.FromDegreesFahrenheit(row.Printed("temperature")))!.Value.DecimalFractions));
 
     [Theory]
     [CheckRows("rigging-gear", "chain-hot-older")]
-    public void Hot_chain_by_the_older_table(CheckRow row) => row.MatchesList("reduction", row.PrintedList("temperature").Select(t => 1 - ChainKernel.HotOlder(Celsius(t))).ToList());
+    public void Hot_chain_by_the_older_table(CheckRow row) => row.MatchesList("reduction", row.PrintedList("temperature").Select(t => 1 - HotChain.Older(Temperature.FromDegreesFahrenheit(t))!.Value.DecimalFractions).ToList());
 
     [Theory]
     [InlineData(399.9, 0)]
@@ -140,6 +141,8 @@ public class GearTableTests
         Assert.True(double.IsNaN(ChainKernel.Hot(Celsius(1001))));
         Assert.True(double.IsNaN(ChainKernel.HotOlder(Celsius(1001))));
         Assert.Equal(1, ChainKernel.HotOlder(Celsius(599)));
+        Assert.Null(HotChain.Newer(Temperature.FromDegreesCelsius(540)));
+        Assert.Null(HotChain.Older(Temperature.FromDegreesCelsius(-50)));
     }
 
     [Theory]

@@ -21,7 +21,7 @@ public class HitchTests
     [CheckRows("rigging-gear", "sling-mode")]
     public void Modes_of_EN_1492(CheckRow row)
     {
-        var hitch = Hitch.European(Mode(row.Word("mode")), Rad(row.Si("beta", 0)));
+        var hitch = Hitch.European(Mode(row.Word("mode")), Rad(row.Si("beta", 0)), Angle.FromDegrees(135));
         var capacity = hitch.Capacity(Rating.WorkingLoadLimit(Force.FromNewtons(row.Si("WLL_tag"))))!.Value.Newtons;
         row.MatchesOne("capacity", capacity);
         if (row.ExpectedNames.Contains("M")) row.MatchesOne("M", hitch.Factor!.Value);
@@ -169,6 +169,19 @@ public class HitchTests
         Assert.Equal(1, Hitch.Basket(Angle.FromDegrees(60)).Factor!.Value, 1e-12);
         Assert.Contains("opens to 60.1 deg, its factors end at 60 deg", Hitch.Basket(Angle.FromDegrees(60.1)).Refusal!.Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentOutOfRangeException>(() => Hitch.Basket(Angle.FromDegrees(91)));
+    }
+
+    [Fact]
+    public void A_mode_of_EN_1492_does_not_hide_a_sharp_choke_or_open_legs()
+    {
+        Assert.Equal(0.8 * 0.74, Hitch.European(SlingMode.Choked, Angle.Zero, Angle.FromDegrees(80)).Factor!.Value, 1e-12);
+        Assert.Equal(0.8 * 0.49, Hitch.European(SlingMode.Choked, Angle.Zero).Factor!.Value, 1e-12);
+        Assert.Equal("assume.angle-of-choke", Hitch.European(SlingMode.Choked, Angle.Zero).Assumption!.Id);
+        Assert.Equal(2, Hitch.European(SlingMode.BasketParallel, Angle.FromDegrees(7)).Factor);
+        Assert.Equal(1.4, Hitch.European(SlingMode.BasketParallel, Angle.FromDegrees(7.1)).Factor);
+        Assert.Equal(1, Hitch.European(SlingMode.BasketParallel, Angle.FromDegrees(50)).Factor);
+        Assert.Null(Hitch.European(SlingMode.BasketParallel, Angle.FromDegrees(61)).Factor);
+        Assert.Equal(1, Hitch.European(SlingMode.Straight, Angle.FromDegrees(80)).Factor);
     }
 
     [Fact]

@@ -85,6 +85,8 @@ public class PartTests
         Assert.Equal("gear.too-hot", chain.WithTemperature(Temperature.FromDegreesCelsius(540)).Strength.Findings.Single().Id);
         Assert.Equal("gear.too-cold", chain.WithTemperature(Temperature.FromDegreesCelsius(-41)).Strength.Findings.Single().Id);
         Assert.Equal(2.03, new Chain("chain", ChainGrade.Unmarked, Length.FromMillimeters(13), M(3)).Strength.WorkingLoad!.Value.Newtons / 9806.65, 1e-9);
+        Assert.Equal("assume.chain-grade", new Chain("chain", ChainGrade.Unmarked, Length.FromMillimeters(13), M(3)).Assumptions.Single().Id);
+        Assert.Empty(chain.Assumptions);
         Assert.Null(new Chain("chain", ChainGrade.Grade70, Length.FromMillimeters(6), M(3)).Strength.WorkingLoad);
         Assert.Equal(0.592, chain.WithHitch(Hitch.Choker(ChokerKind.ChainUnitedStates, Angle.FromDegrees(75))).Strength.Share!.Value, 1e-12);
     }
@@ -246,6 +248,22 @@ public class PartTests
     }
 
     [Theory]
+    [CheckRows("rigging-gear", "attachment-levels")]
+    public void An_attachment_with_numbers_meets_no_partial_factor(CheckRow row)
+    {
+        var worked = ReferenceRigs.Worked();
+        var rig = new Rig(worked.Drawbar, worked.Parts, new AttachmentPoint("front axle", AttachmentKind.FrontAxle, true) { WorkingLoad = Force.FromNewtons(row.Si("working")), Yield = Force.FromNewtons(row.Si("yield")) }).WithWear(1);
+        var load = RigCheck.Of(rig, DesignFactorPolicy.SlowPull, ReferenceRigs.Loads(rig)).CasualtyLoad;
+        Assert.Equal(row.Si("F_steady"), load.Steady.Newtons, 0.01);
+        Assert.Equal(row.Si("F_procedure"), load.Procedure.Newtons, 0.1);
+        row.MatchesOne("steady_over_working", load.WorkingUtilisation!.Value);
+        row.MatchesOne("procedure_over_yield", load.YieldUtilisation!.Value);
+        var findings = new List<Finding>();
+        load.AddFindings(findings);
+        row.MatchesWord("level", findings.Count == 0 ? "pass" : findings[0].Id);
+    }
+
+    [Theory]
     [CheckRows("rigging-gear", "strap-australia")]
     public void Australian_sizing(CheckRow row)
     {
@@ -340,6 +358,10 @@ public class PartTests
         Assert.Equal(452.1203, need.BreakingForFullFactors!.Value.Kilonewtons, 1e-3);
         Assert.Equal(592.8801, need.LeastBreaking!.Value.Kilonewtons, 1e-3);
     }
+
+    [Fact]
+    public void A_strap_of_unknown_stiffness_is_refused_in_words() =>
+        Assert.Contains("no band of stiffness is known", Assert.Throws<ArgumentOutOfRangeException>(() => new Strap("s", Fibre.Polypropylene, Rating.BreakingStrengthTonnes(10), M(5))).Message, StringComparison.Ordinal);
 
     [Fact]
     public void A_shackle_off_its_axis_needs_more()

@@ -113,6 +113,7 @@ public class WireRopeTests
     {
         var rope = new WireRope("rope", Rating.BreakingStrength(KN(200)), D20, WireCore.Wire, M(20));
         Assert.Equal(100, rope.Strength.Breaking!.Value.Kilonewtons, 1e-12);
+        Assert.Equal("assume.rope-end", rope.Strength.Assumptions.Single().Id);
         Assert.Equal(0.555, rope.WithHitch(Hitch.Choker(ChokerKind.WireRope, Angle.FromDegrees(70))).WithEnds(SectionPlace.Documented("a"), SectionPlace.Documented("b")).Strength.Section!.Value, 1e-12);
         Assert.Equal(0.75, rope.WithEnds(SectionPlace.Documented("a"), SectionPlace.Documented("b")).WithBody(SectionPlace.WireBody("hook", D20, M(0.08))).Strength.Section!.Value, 1e-12);
     }
