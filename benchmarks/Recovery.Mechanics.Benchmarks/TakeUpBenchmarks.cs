@@ -45,7 +45,7 @@ public class TakeUpBenchmarks
         var parts = new List<LineSegment>();
         foreach (var curve in curves) parts.Add(new LineSegment("part", curve, LinearDensity.FromKilogramsPerMeter(1)));
         // The tolerance is the loosest that holds every force and time within 1e-8, as for the other solver.
-        return new TakeUpCase(new LineAssembly(parts, M(slack)), Kg(kilograms), drive, Kmh(kilometresPerHour)).WithSpan(Duration.FromSeconds(seconds)).WithPartsLetGo(false).WithKeepsHistory(false).WithTolerance(1e-9);
+        return new TakeUpCase(new LineAssembly(parts, M(slack)), Kg(kilograms), drive, Kmh(kilometresPerHour)).WithSpan(Duration.FromSeconds(seconds)).WithPartsLetGo(false).WithKeepsHistory(false).WithTolerance(1e-10);
     }
 
     private static Length M(double value) => Length.FromMeters(value);

@@ -101,6 +101,8 @@ internal partial struct TakeUpEngine
     {
         double from = Value(kind, _y, _t), to = Value(kind, z, _t + h);
         if (from * to < 0) Find(kind, from, to, ref h, ref z);
+        // The step before ended on the very number: it happens now, and not at the end of this step.
+        else if (from == 0 && kind is (Cross.BreakOut or Cross.BreakBack or Cross.Fail or Cross.CurveEnd)) Make(h = 0, out z);
         cross = kind;
     }
 
@@ -128,33 +130,41 @@ internal partial struct TakeUpEngine
         var side = 0;
         for (var i = 0; i < 120; i++)
         {
+            var resolution = 1e-15 * (_t + high);
+            if (high - low <= resolution) break;
             var s = ((low * to) - (high * from)) / (to - from);
-            if (!(s > low && s < high)) s = (low + high) / 2;
+            // Where the root is about to be met, the trial is set a hair beyond it, to end the bracket from the far side.
+            if (i > 2 && side < 0) s += resolution / 2;
+            if (!(s > low && s < high) || i > 40) s = (low + high) / 2;
             Make(s, out z);
             h = s;
             var value = Value(kind, z, _t + s);
             if (value == 0) return;
+            // Anderson and Bjorck: an end that is met twice running is weighed by how far the value fell.
             if ((value > 0) == (to > 0))
             {
+                if (side == 1) from *= Weight(value, to);
                 high = s;
                 to = value;
-                if (side == 1) from /= 2;
                 side = 1;
             }
             else
             {
+                if (side == -1) to *= Weight(value, from);
                 low = s;
                 from = value;
-                if (side == -1) to /= 2;
                 side = -1;
             }
-
-            if (high - low <= 1e-15 * (_t + high)) break;
-            if (i > 60) from = Math.Sign(from) * Math.Abs(to);
         }
 
         h = high;
         Make(h, out z);
+    }
+
+    private static double Weight(double value, double before)
+    {
+        var m = 1 - (value / before);
+        return m > 0 ? m : 0.5;
     }
 
     private void Make(double h, out OdeState z)

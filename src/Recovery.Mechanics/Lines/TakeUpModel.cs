@@ -77,4 +77,49 @@ public sealed class TakeUpModel : IModel
             .Step("F", "peak", "P + sqrt(P^2 + 2 k P s + k m v^2)", $"{p} + sqrt({p}^2 + 2 x {k} x {p} x {s} + {k} x {m} x {v}^2)", Text.Kilonewtons(peak.Newtons), Source)
             .Build();
     }
+
+    /// <summary>Gives the peaks of many take-ups of one puller on a held anchor: the same kernel over spans.</summary>
+    /// <param name="pullKilonewtons">Pull that goes on acting, 0 to 5,000 kN, one per take-up.</param>
+    /// <param name="stiffnessKilonewtonsPerMetre">Stiffness of the line, 1 to 100,000 kN/m, one per take-up.</param>
+    /// <param name="speedMetresPerSecond">Speed at the start of the slack, 0 to 11.2 m/s, one per take-up.</param>
+    /// <param name="slackMetres">Slack, 0 to 10 m, one per take-up.</param>
+    /// <param name="massTonnes">Mass of the puller, 0.05 to 200 t.</param>
+    /// <param name="peakKilonewtons">Receives the peak, kN, one per take-up.</param>
+    /// <exception cref="ArgumentException">The spans differ in length.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range or not a number; nothing is written then.</exception>
+    public void PeakHeld(ReadOnlySpan<double> pullKilonewtons, ReadOnlySpan<double> stiffnessKilonewtonsPerMetre, ReadOnlySpan<double> speedMetresPerSecond, ReadOnlySpan<double> slackMetres, double massTonnes, Span<double> peakKilonewtons)
+    {
+        Check(pullKilonewtons, stiffnessKilonewtonsPerMetre, speedMetresPerSecond, massTonnes, peakKilonewtons.Length);
+        Guard.SameLength(pullKilonewtons.Length, slackMetres.Length, nameof(slackMetres));
+        Guard.All(slackMetres, 0, 10, "m", nameof(slackMetres));
+        // Kilonewtons, metres, seconds and tonnes are one coherent system, as newtons and kilograms are.
+        for (var i = 0; i < peakKilonewtons.Length; i++)
+            peakKilonewtons[i] = TakeUpKernel.HeldPeak(pullKilonewtons[i], stiffnessKilonewtonsPerMetre[i], massTonnes, speedMetresPerSecond[i], slackMetres[i]);
+    }
+
+    /// <summary>Gives the peaks of many take-ups of one puller in a locked gear, whatever the slack: the same kernel over spans. The conditions of the rule are the caller's to check (<see cref="LockedGearConditions"/>).</summary>
+    /// <param name="pullKilonewtons">Most that its wheels can put on the ground, 0 to 5,000 kN, one per take-up.</param>
+    /// <param name="stiffnessKilonewtonsPerMetre">Stiffness of the line, 1 to 100,000 kN/m, one per take-up.</param>
+    /// <param name="theoreticalSpeedMetresPerSecond">Theoretical speed of the gear at high idle, 0 to 11.2 m/s, one per take-up.</param>
+    /// <param name="massTonnes">Mass of the puller, 0.05 to 200 t.</param>
+    /// <param name="peakKilonewtons">Receives the peak, kN, one per take-up.</param>
+    /// <exception cref="ArgumentException">The spans differ in length.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range or not a number; nothing is written then.</exception>
+    public void PeakLockedGear(ReadOnlySpan<double> pullKilonewtons, ReadOnlySpan<double> stiffnessKilonewtonsPerMetre, ReadOnlySpan<double> theoreticalSpeedMetresPerSecond, double massTonnes, Span<double> peakKilonewtons)
+    {
+        Check(pullKilonewtons, stiffnessKilonewtonsPerMetre, theoreticalSpeedMetresPerSecond, massTonnes, peakKilonewtons.Length);
+        for (var i = 0; i < peakKilonewtons.Length; i++)
+            peakKilonewtons[i] = TakeUpKernel.LockedGearPeak(pullKilonewtons[i], stiffnessKilonewtonsPerMetre[i], massTonnes, theoreticalSpeedMetresPerSecond[i]);
+    }
+
+    private static void Check(ReadOnlySpan<double> pullKilonewtons, ReadOnlySpan<double> stiffnessKilonewtonsPerMetre, ReadOnlySpan<double> speedMetresPerSecond, double massTonnes, int length)
+    {
+        Guard.SameLength(pullKilonewtons.Length, stiffnessKilonewtonsPerMetre.Length, nameof(stiffnessKilonewtonsPerMetre));
+        Guard.SameLength(pullKilonewtons.Length, speedMetresPerSecond.Length, nameof(speedMetresPerSecond));
+        Guard.SameLength(pullKilonewtons.Length, length, "peakKilonewtons");
+        Guard.All(pullKilonewtons, 0, 5000, "kN", nameof(pullKilonewtons));
+        Guard.All(stiffnessKilonewtonsPerMetre, 1, 1e5, "kN/m", nameof(stiffnessKilonewtonsPerMetre));
+        Guard.All(speedMetresPerSecond, 0, 11.2, "m/s", nameof(speedMetresPerSecond));
+        Guard.Range(massTonnes, 0.05, 200, "t", nameof(massTonnes));
+    }
 }

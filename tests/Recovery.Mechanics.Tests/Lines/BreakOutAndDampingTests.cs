@@ -153,4 +153,26 @@ public class BreakOutAndDampingTests
         Assert.Equal("no speed at all is admissible: the limit of 199 kN is below twice the pull of 100 kN", TakeUp.HighestSpeedHeld(Taut(Linear(9, 588399, 0.25)), Kg(20000), KN(100), KN(199)).Statement);
         Assert.Throws<ArgumentOutOfRangeException>(() => TakeUp.HighestSpeedHeld(Taut(LoadElongation.Tabulated(M(9), [0.25], [500], Test)), Kg(20000), KN(100), KN(501)));
     }
+
+    [Property]
+    public Property The_batch_gives_what_the_typed_model_gives() => Prop.ForAll((from p in Gen.Choose(0, 300) from ea in Gen.Choose(500, 30000) from v in Gen.Choose(0, 100) from s in Gen.Choose(0, 20) from m in Gen.Choose(5, 40) select (p, ea, v / 10.0, s / 10.0, m)).ToArbitrary(), x =>
+    {
+        var (p, ea, v, s, m) = x;
+        var line = new ElasticLine(M(9), KN(ea), KN(ea), PerMetre(2), Test);
+        double[] peak = new double[1], k = [ea / 9.0], pull = [p];
+        TakeUpModel.Instance.PeakHeld(pull, k, [v], [s], m, peak);
+        var held = TakeUpModel.Instance.PeakHeld(KN(p), line, Mass.FromTonnes(m), Mps(v), M(s)).Kilonewtons;
+        var both = Math.Abs(peak[0] - held) <= 1e-12 * held;
+        TakeUpModel.Instance.PeakLockedGear(pull, k, [v], m, peak);
+        return both && (v < 0.02 || Math.Abs(peak[0] / TakeUp.PeakLockedGear(OfStiffness(ea / 9.0 * 1000), Mass.FromTonnes(m), KN(p), Mps(v), LockedGearConditions.AllMet).Peak!.Value.Kilonewtons - 1) < 1e-9);
+    });
+
+    [Fact]
+    public void The_batch_refuses_before_it_writes()
+    {
+        double[] peak = [-1, -1];
+        Assert.Throws<ArgumentOutOfRangeException>(() => TakeUpModel.Instance.PeakHeld([100, double.NaN], [300, 300], [1, 1], [0, 0], 18, peak));
+        Assert.Throws<ArgumentException>(() => TakeUpModel.Instance.PeakLockedGear([100], [300, 300], [1, 1], 18, peak));
+        Assert.Equal([-1, -1], peak);
+    }
 }

@@ -100,14 +100,17 @@ public class SimulationTests
         double k = row.Si("k"), m = row.Si("m"), v0 = row.Si("v0");
         List<TakeUpEvent> events = [];
         List<TakeUpSample> history = [];
-        var o = TakeUpEngine.Run(new TakeUpProblem { Drive = TowDriveKind.Speed, Line = Spring(k), Casualty = m, Speed = v0, StaticResistance = row.Si("Fs"), KineticResistance = row.Si("Fk"), FailForce = double.PositiveInfinity, EndTime = 4, Tolerance = 1e-11 }, history, events, CancellationToken.None);
+        var o = TakeUpEngine.Run(new TakeUpProblem { Drive = TowDriveKind.Speed, Line = Spring(k), Casualty = m, Speed = v0, StaticResistance = row.Si("Fs"), KineticResistance = row.Si("Fk"), FailForce = double.PositiveInfinity, EndTime = 20, Tolerance = 1e-11 }, history, events, CancellationToken.None);
         var breaks = events.Where(e => e.Kind == TakeUpEventKind.BreakOut).ToList();
         var stops = events.Where(e => e.Kind == TakeUpEventKind.Stops).ToList();
         Assert.True(breaks.Count >= 3);
         double slip = stops[1].Seconds - breaks[1].Seconds, stick = breaks[1].Seconds - stops[0].Seconds, w = Math.Sqrt(k / m);
         double C(double t) => history.First(h => h.Seconds == t).CasualtyMetres;
         if (row.Model == "sim-stick-slip") row.Matches(("omega_t_slip", w * slip), ("t_slip", slip), ("t_stick", stick), ("period", breaks[2].Seconds - breaks[1].Seconds), ("slip_distance", C(stops[1].Seconds) - C(breaks[1].Seconds)));
+        // The row's F_min is the force at which it sticks again; in the slip the force goes as far below Fk as it went above.
         else row.Matches(("F_min", stops[1].TensionNewtons), ("F_max", o.Peak), ("v_max", o.CasualtyGreatestSpeed));
+        Assert.All(breaks, b => Assert.Equal(row.Si("Fs"), b.TensionNewtons, 1e-6));
+        Assert.Equal((2 * row.Si("Fk")) - o.Peak, history.Where(h => h.Seconds > breaks[1].Seconds).Min(h => h.TensionNewtons), 1e-6);
         Assert.Equal(stops[0].Seconds - breaks[0].Seconds, slip, 1e-10);
     }
 
