@@ -103,40 +103,48 @@ internal static class CurveKernel
         return low;
     }
 
-    /// <summary>Tension at which the stretches of the parts add up: a secant in a bracket that always shrinks.</summary>
+    /// <summary>Slope of the stretch over the tension, m/N.</summary>
+    private static double StretchSlope(in CurveShape c, double f, double x)
+    {
+        switch (c.Kind)
+        {
+            case CurveKind.Power:
+                return x / (c.Exponent * f);
+            case CurveKind.Table:
+                var i = Segment(c.Forces!, f);
+                return (c.Stretches![i + 1] - c.Stretches[i]) / (c.Forces![i + 1] - c.Forces[i]);
+            default:
+                double sum = 0;
+                foreach (var part in c.Parts!) sum += StretchSlope(part, f, Stretch(part, f));
+                return sum;
+        }
+    }
+
+    /// <summary>Tension at which the stretches of the parts add up: Newton in a bracket, halved where a step would leave it.</summary>
     private static double SeriesForce(in CurveShape c, double x)
     {
-        double low = 0, high = c.EndForce, below = -x, above = c.EndStretch - x;
-        while (above < 0)
-        {
-            // Only a power law goes on past its end.
-            high *= 2;
-            above = Stretch(c, high) - x;
-        }
-
-        var side = 0;
+        double low = 0, high = c.EndForce;
+        // Only a power law goes on past its end.
+        while (Stretch(c, high) < x) high *= 2;
+        var f = high * Math.Min(1, x / c.EndStretch);
         for (var i = 0; i < 200 && high - low > 1e-15 * high; i++)
         {
-            var f = (low * above - high * below) / (above - below);
             if (!(f > low && f < high)) f = (low + high) / 2;
-            var residual = Stretch(c, f) - x;
-            if (residual == 0) return f;
-            if (residual < 0)
+            double stretch = 0, slope = 0;
+            foreach (var part in c.Parts!)
             {
-                low = f;
-                below = residual;
-                if (side == -1) above /= 2;
-                side = -1;
-            }
-            else
-            {
-                high = f;
-                above = residual;
-                if (side == 1) below /= 2;
-                side = 1;
+                var own = Stretch(part, f);
+                stretch += own;
+                slope += StretchSlope(part, f, own);
             }
 
-            if (Math.Abs(residual) <= 1e-16 * x) return f;
+            var residual = stretch - x;
+            if (residual == 0) return f;
+            if (residual < 0) low = f;
+            else high = f;
+            var next = f - (residual / slope);
+            if (Math.Abs(next - f) <= 1e-13 * f) return next;
+            f = i > 60 ? (low + high) / 2 : next;
         }
 
         return (low + high) / 2;
