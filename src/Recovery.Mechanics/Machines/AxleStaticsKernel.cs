@@ -16,12 +16,14 @@ internal static class AxleStaticsKernel
         (weight * ((xc * Math.Cos(gradeRadians)) - (pullSign * zc * Math.Sin(gradeRadians)))) - (xa * lineUp) + (za * lineForward);
 
     /// <summary>Shares N and M among the axles. An axle that would have to pull the ground lifts and carries nothing; the others then carry all.</summary>
-    /// <param name="x">Positions of the axles, the first at 0, falling.</param>
-    /// <param name="stiffness">Vertical stiffness of the axles on a straight frame, in any one unit.</param>
+    /// <param name="places">Positions of the axles, the first at 0, falling, and their stiffness, which counts on a straight frame.</param>
     /// <param name="equalised">True: all axles behind the first share alike; false: straight frame.</param>
     /// <param name="normal">N.</param>
     /// <param name="moment">M.</param>
     /// <param name="loads">Receives the axle loads.</param>
+    public static void Share(AxlePlaces places, bool equalised, double normal, double moment, Span<double> loads) => Share(places.X, places.Stiffness, equalised, normal, moment, loads);
+
+    /// <summary>Shares N and M among axles whose positions and stiffness are given apart.</summary>
     public static void Share(ReadOnlySpan<double> x, ReadOnlySpan<double> stiffness, bool equalised, double normal, double moment, Span<double> loads)
     {
         var n = x.Length;

@@ -96,7 +96,7 @@ public sealed class Machine
 
     internal double CentreZ { get; }
 
-    internal ReadOnlySpan<double> AxlePositions => _x;
+    internal AxlePlaces AxlePositions => new(_x, _stiffness);
 
     internal ReadOnlySpan<double> AxleStiffness => _stiffness;
 
@@ -215,7 +215,7 @@ public sealed class Machine
     {
         var used = Resolve(suspension);
         var loads = new double[_x.Length];
-        AxleStaticsKernel.Share(_x, _stiffness, used != Suspension.StraightFrame, normal, moment, loads);
+        AxleStaticsKernel.Share(AxlePositions, used != Suspension.StraightFrame, normal, moment, loads);
         return new AxleLoads(Axles, Array.AsReadOnly(loads), used);
     }
 

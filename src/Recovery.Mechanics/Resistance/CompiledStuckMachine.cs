@@ -178,14 +178,14 @@ internal sealed class CompiledStuckMachine
     {
         if (middle is not { } place) return null;
         var shares = new double[machine.Axles.Count];
-        AxleStaticsKernel.Share(machine.AxlePositions, machine.AxleStiffness, machine.Resolve(suspension) != Suspension.StraightFrame, 1, place.Meters, shares);
+        AxleStaticsKernel.Share(machine.AxlePositions, machine.Resolve(suspension) != Suspension.StraightFrame, 1, place.Meters, shares);
         return shares;
     }
 
     private static double[] Loads(Machine machine, double theta, int sign, Suspension suspension)
     {
         var loads = new double[machine.Axles.Count];
-        AxleStaticsKernel.Share(machine.AxlePositions, machine.AxleStiffness, machine.Resolve(suspension) != Suspension.StraightFrame, AxleStaticsKernel.NormalSum(machine.WeightNewtons, theta, 0), AxleStaticsKernel.MomentSum(machine.WeightNewtons, machine.CentreX, machine.CentreZ, theta, sign, 0, 0, 0, 0), loads);
+        AxleStaticsKernel.Share(machine.AxlePositions, machine.Resolve(suspension) != Suspension.StraightFrame, AxleStaticsKernel.NormalSum(machine.WeightNewtons, theta, 0), AxleStaticsKernel.MomentSum(machine.WeightNewtons, machine.CentreX, machine.CentreZ, theta, sign, 0, 0, 0, 0), loads);
         return loads;
     }
 

@@ -87,11 +87,11 @@ internal sealed class CapabilityFlat
         var sign = Machine.Sign(tower.Direction);
         double theta = tower.Grade.Radians, down = Math.Tan(pitchRadians), xh = tower.HitchPosition.Meters, zh = tower.HitchHeight.Meters;
         var equalised = machine.Resolve(Suspension.Undeclared) != Suspension.StraightFrame;
-        AxleStaticsKernel.Share(machine.AxlePositions, machine.AxleStiffness, equalised, AxleStaticsKernel.NormalSum(machine.WeightNewtons, theta, 0), Moment(0), flat.Load);
-        AxleStaticsKernel.Share(machine.AxlePositions, machine.AxleStiffness, equalised, machine.WeightNewtons, machine.WeightNewtons * machine.CentreX, flat.LevelLoad);
+        AxleStaticsKernel.Share(machine.AxlePositions, equalised, AxleStaticsKernel.NormalSum(machine.WeightNewtons, theta, 0), Moment(0), flat.Load);
+        AxleStaticsKernel.Share(machine.AxlePositions, equalised, machine.WeightNewtons, machine.WeightNewtons * machine.CentreX, flat.LevelLoad);
         // The loads are linear in the pull as long as no axle lifts: a thousandth of the weight shows the slope. Beyond lift the kernel shares what is left.
         var probe = 1e-3 * machine.WeightNewtons;
-        AxleStaticsKernel.Share(machine.AxlePositions, machine.AxleStiffness, equalised, AxleStaticsKernel.NormalSum(machine.WeightNewtons, theta, -probe * down), Moment(probe), flat.LoadPerPull);
+        AxleStaticsKernel.Share(machine.AxlePositions, equalised, AxleStaticsKernel.NormalSum(machine.WeightNewtons, theta, -probe * down), Moment(probe), flat.LoadPerPull);
         for (var i = 0; i < n; i++)
         {
             var axle = machine.Axles[i];
@@ -133,7 +133,7 @@ internal sealed class CapabilityFlat
         var equalised = machine.Resolve(Suspension.Undeclared) != Suspension.StraightFrame;
         var probe = 1e-3 * machine.WeightNewtons;
         var under = new double[Load.Length];
-        AxleStaticsKernel.Share(machine.AxlePositions, machine.AxleStiffness, equalised, AxleStaticsKernel.NormalSum(machine.WeightNewtons, theta, 0), AxleStaticsKernel.MomentSum(machine.WeightNewtons, machine.CentreX, machine.CentreZ, theta, sign, sign * probe, 0, 0, frontHeight), under);
+        AxleStaticsKernel.Share(machine.AxlePositions, equalised, AxleStaticsKernel.NormalSum(machine.WeightNewtons, theta, 0), AxleStaticsKernel.MomentSum(machine.WeightNewtons, machine.CentreX, machine.CentreZ, theta, sign, sign * probe, 0, 0, frontHeight), under);
         var led = (CapabilityFlat)MemberwiseClone();
         led.Load = (double[])Load.Clone();
         led.LevelLoad = (double[])LevelLoad.Clone();

@@ -57,7 +57,7 @@ public class MachineTests
     public void An_axle_that_would_lift_carries_nothing_and_the_others_carry_all()
     {
         Span<double> loads = stackalloc double[3];
-        AxleStaticsKernel.Share([0, -4.9, -6.8], [1, 1, 1], equalised: false, 300e3, -270e3, loads);
+        AxleStaticsKernel.Share(new AxlePlaces([0, -4.9, -6.8], [1, 1, 1]), equalised: false, 300e3, -270e3, loads);
         Assert.Equal(244.9, loads[0] / 1000, 0.0501);
         Assert.Equal(55.1, loads[1] / 1000, 0.0501);
         Assert.Equal(0, loads[2]);
