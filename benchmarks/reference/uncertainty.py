@@ -61,6 +61,36 @@ for n, (count, centre, width) in enumerate([(1000, 250e3, 0.4), (12_345, 1.2, 0.
     row(f"summary-{n}", "summary", [("count", count), ("centre", centre), ("width", width)], [("mean", np.mean(x)), ("sd", np.std(x, ddof=1))], "rel 1e-6" if width < 1e-3 else "rel 1e-8")
     row(f"quantile-{n}", "summary-quantile", [("count", count), ("centre", centre), ("width", width)], [(f"q{int(100 * p)}", rank(p)) for p in (0.05, 0.5, 0.95)], "rel 0.003907")
 
+# --- reliability: smallest distance to the limit (SLSQP), probabilities by quadrature ------------------------------------------
+from scipy import optimize  # noqa: E402
+
+for n, rho in enumerate([0.0, 0.4]):
+    zr = math.sqrt(math.log(1 + 0.08**2))
+    gs = 30e3 * math.sqrt(6) / math.pi
+
+    def values(u):
+        z1 = u[0]
+        z2 = rho * u[0] + math.sqrt(1 - rho * rho) * u[1]
+        return (650e3 / math.sqrt(1 + 0.08**2) * math.exp(zr * z1), (250e3 - np.euler_gamma * gs) - gs * math.log(-special.log_ndtr(z2)), 0.6 + 0.4 * special.ndtr(u[2]))
+
+    best = min((optimize.minimize(lambda u: 0.5 * u @ u, start, jac=lambda u: u, method="SLSQP", options={"ftol": 1e-16, "maxiter": 500},
+                                  constraints={"type": "eq", "fun": lambda u: (values(u)[0] * values(u)[2] - values(u)[1]) / 1e5})
+                for start in ([-0.5, 1.0, -0.5], [0.0, 3.0, 0.0])), key=lambda r: r.fun)
+    x = values(best.x)
+    row(f"first-order-{n}", "first-order", [("R_mean", 650e3), ("R_cov", 0.08), ("S_mean", 250e3), ("S_sd", 30e3), ("w_min", 0.6), ("w_max", 1.0), ("rho", rho)],
+        [("beta", math.sqrt(2 * best.fun)), ("R_star", x[0]), ("S_star", x[1]), ("w_star", x[2])], "rel 1e-4")
+
+cubic = integrate.quad(lambda u: stats.norm.pdf(u) * stats.norm.cdf((np.cbrt(18 - (10 + 5 * u) ** 3) - 9.9) / 5), -12, 12, epsabs=0, epsrel=1e-11, limit=2000, points=[(18 ** (1 / 3) - 10) / 5, -2, -4])[0]
+row("probability-0", "failure-probability", [("x1_mean", 10.0), ("x1_sd", 5.0), ("x2_mean", 9.9), ("x2_sd", 5.0)], [("Pf", cubic)], "rel 1e-6")
+
+# --- Sobol points ----------------------------------------------------------------------------------------------------------
+from scipy.stats import qmc  # noqa: E402
+
+DIMENSIONS = [0, 1, 2, 3, 6, 12, 20, 36, 52, 77, 99]
+plain = qmc.Sobol(d=100, scramble=False).random_base2(13)
+for index in [0, 1, 2, 3, 7, 64, 1000, 4095, 4096, 8191]:
+    row(f"sobol-{index}", "sobol-points", [("index", index), ("dimension", DIMENSIONS)], [("x", plain[index, DIMENSIONS])], "abs 1e-12")
+
 
 def main():
     with open("shared/check-values/uncertainty-scipy.csv", "w", newline="", encoding="utf-8") as f:

@@ -1,0 +1,49 @@
+using System;
+using Recovery.Mechanics.Provenance;
+
+namespace Recovery.Mechanics.Uncertainty;
+
+/// <summary>A first-order probability and, beside it, the sampled one: never the first without the second.</summary>
+/// <remarks>Immutable. First order may be low or high by a factor of about two; where the two differ by more, <see cref="Agrees"/> is false and the sampled one counts.</remarks>
+public sealed class ReliabilityCheck
+{
+    private ReliabilityCheck(FirstOrderResult firstOrder, WeightedProbability sampled)
+    {
+        FirstOrder = firstOrder;
+        Sampled = sampled;
+    }
+
+    /// <summary>Gets the first-order result.</summary>
+    public FirstOrderResult FirstOrder { get; }
+
+    /// <summary>Gets the probability sampled about the design point.</summary>
+    public WeightedProbability Sampled { get; }
+
+    /// <summary>Gets whether both lie within a factor of two of each other, on the rarer side.</summary>
+    public bool Agrees
+    {
+        get
+        {
+            double first = Math.Min(FirstOrder.Probability, 1 - FirstOrder.Probability), sampled = Math.Min(Sampled.Estimate, 1 - Sampled.Estimate);
+            return sampled <= 2 * first && first <= 2 * sampled;
+        }
+    }
+
+    /// <summary>Works both out.</summary>
+    /// <param name="limit">The limit.</param>
+    /// <param name="samples">Number of samples about the design point, 100 to 1e9.</param>
+    /// <param name="seed">Seed.</param>
+    /// <returns>Both results.</returns>
+    /// <exception cref="ArgumentNullException">The limit is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The number of samples is outside its range.</exception>
+    /// <exception cref="SolverException">No design point was found.</exception>
+    public static ReliabilityCheck Of(LimitState limit, int samples, ulong seed)
+    {
+        var first = FirstOrderReliability.Of(limit);
+        return new ReliabilityCheck(first, ImportanceSampling.About(first, samples, seed));
+    }
+
+    /// <summary>Gives both in words, invariant culture.</summary>
+    /// <returns>One line.</returns>
+    public override string ToString() => FirstOrder + "; sampled " + Sampled + (Agrees ? string.Empty : " (they differ by more than a factor of two: the limit is curved, the sampled one counts)");
+}

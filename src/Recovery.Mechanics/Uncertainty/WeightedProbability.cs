@@ -1,0 +1,33 @@
+using System;
+using Recovery.Mechanics.Provenance;
+
+namespace Recovery.Mechanics.Uncertainty;
+
+/// <summary>A probability from weighted samples, with its sampling error.</summary>
+/// <remarks>Immutable value. In words an order of magnitude and no finer.</remarks>
+public readonly record struct WeightedProbability
+{
+    internal WeightedProbability(double estimate, double standardError, long hits, long count) => (Estimate, StandardError, Hits, Count) = (estimate, standardError, hits, count);
+
+    /// <summary>Gets the probability, for computing with.</summary>
+    public double Estimate { get; }
+
+    /// <summary>Gets its standard error: that of sampling alone.</summary>
+    public double StandardError { get; }
+
+    /// <summary>Gets the samples that counted.</summary>
+    public long Hits { get; }
+
+    /// <summary>Gets the number of samples.</summary>
+    public long Count { get; }
+
+    /// <summary>Gets the standard error over the rarer side; zero where nothing counted.</summary>
+    public double CoefficientOfVariation => Hits == 0 ? 0 : StandardError / Math.Min(Estimate, 1 - Estimate);
+
+    /// <summary>Gets the index that belongs to the probability, -Phi^-1(P); null where nothing counted.</summary>
+    public double? GeneralisedBeta => Hits == 0 || !(Estimate > 0 && Estimate < 1) ? null : -NormalKernel.Inverse(Estimate);
+
+    /// <summary>Gives the order of magnitude in words, invariant culture.</summary>
+    /// <returns>Words.</returns>
+    public override string ToString() => Hits == 0 || !(Estimate > 0 && Estimate < 1) ? "not once in " + Text.Number(Count, 3) : SampledProbability.Magnitude(Estimate);
+}
