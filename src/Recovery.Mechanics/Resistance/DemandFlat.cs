@@ -66,8 +66,8 @@ internal sealed class DemandFlat
     /// <summary>Unit weight of the soil.</summary>
     public double UnitWeight { get; init; }
 
-    /// <summary>Adhesion factor.</summary>
-    public double AdhesionFactor { get; init; }
+    /// <summary>Adhesion factor; set only on a copy that samples.</summary>
+    public double AdhesionFactor { get; set; }
 
     /// <summary>Whether faces, step and suction are dug away.</summary>
     public bool Dug { get; init; }
@@ -89,4 +89,7 @@ internal sealed class DemandFlat
         BellyTakes is not { } takes ? 1 - (bellyLoad / Weight)
         : Load[axle] > 0 ? System.Math.Max(0, 1 - (bellyLoad * takes[axle] / Load[axle]))
         : 0;
+
+    /// <summary>Gives a copy whose single numbers may be set; the arrays are shared and never written.</summary>
+    public DemandFlat Copy() => (DemandFlat)MemberwiseClone();
 }

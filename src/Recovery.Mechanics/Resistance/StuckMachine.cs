@@ -45,7 +45,7 @@ public sealed record StuckMachine
     public Soil Soil { get; init => field = Guard.NotNull(value, nameof(Soil)); }
 
     /// <summary>Gets the sinkage of each axle.</summary>
-    public IReadOnlyList<Length> Sinkage { get; }
+    public IReadOnlyList<Length> Sinkage { get; private init; }
 
     /// <summary>Gets the direction in which it is to be drawn.</summary>
     public PullDirection Direction { get; }
@@ -100,6 +100,12 @@ public sealed record StuckMachine
 
     /// <summary>Gets whether any wheel is sunk more than a tenth of its diameter.</summary>
     public bool AnyWheelBuried => Enumerable.Range(0, Sinkage.Count).Any(IsBuried);
+
+    /// <summary>The same hole and history with other masses, now and as it sank: what sampling does to a load.</summary>
+    internal StuckMachine WithMachines(Machine now, Machine asFound) => this with { Machine = now, AsFound = asFound };
+
+    /// <summary>The same machine in a hole of other depths: what sampling does to a reading.</summary>
+    internal StuckMachine WithSinkage(IReadOnlyList<Length> sinkage) => this with { Sinkage = sinkage };
 
     internal Belly? BellyAsFound { get => field ?? Belly; private init; }
 

@@ -56,6 +56,9 @@ public sealed class LimitState
         return g;
     }
 
+    /// <summary>The function at values of the inputs.</summary>
+    internal double Of(ReadOnlySpan<double> values) => _function(values);
+
     /// <summary>Inputs of equal probability.</summary>
     internal void Map(ReadOnlySpan<double> standard, Span<double> values)
     {

@@ -1,0 +1,161 @@
+using System;
+using Recovery.Mechanics.Ground;
+using Recovery.Mechanics.Lines;
+using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Resistance;
+using Recovery.Mechanics.Rigging;
+using Recovery.Mechanics.Terramechanics;
+using Recovery.Mechanics.Traction;
+
+namespace Recovery.Mechanics.Planning;
+
+/// <summary>A whole plan from plain numbers: the central sums, the two pulls, the line loads, the rig, the verdict. It only calls the kernels that the typed assessment calls. No units, no allocation, no exceptions.</summary>
+internal static class PlanKernel
+{
+    // Levels of the standard checks of the pull.
+    private const double Stop = 0.9, Undecided = 1.1, Bogged = 0.05, NoseLifts = 1;
+
+    /// <summary>Cone index that the sustained pull is worked on, and the one for the imposable pull.</summary>
+    public static void TowerIndices(PlanNumbers n, ReadOnlySpan<double> factors, out double sustained, out double imposable)
+    {
+        var index = n.TowerConeIndex * factors[(int)PlanFactor.TowerConeIndex];
+        sustained = index * Math.Min(1, n.TowerRemouldingIndex * factors[(int)PlanFactor.TowerRemouldingIndex]);
+        imposable = Math.Max(index, n.FirmestDeclared * factors[(int)PlanFactor.FirmestConeIndex]);
+    }
+
+    /// <summary>Traction that is sustained and most that the wheels push on soil, over arrays of cone indices.</summary>
+    public static void Pulls(PlanNumbers n, ReadOnlySpan<double> sustainedIndex, ReadOnlySpan<double> imposableIndex, Span<double> traction, Span<double> onSoil, ref double residual)
+    {
+        var f = n.Compiled.Tower;
+        CapabilityBatch.Greatest(f, f.Load, f.GradeForce, CriticalIndexKernel.PlanningSlip, BrixiusConstants.Bias, sustainedIndex, traction, ref residual);
+        CapabilityBatch.Greatest(f, f.LevelLoad, 0, 1, BrixiusConstants.Radial, imposableIndex, onSoil, ref residual);
+    }
+
+    /// <summary>Evaluates the plan at the factors of the scratch.</summary>
+    /// <param name="n">The plan.</param>
+    /// <param name="w">Working memory; its outcomes are filled.</param>
+    /// <param name="traction">Sustained traction by the wheel model, N.</param>
+    /// <param name="onSoil">Most that the wheels push on soil, N.</param>
+    /// <param name="o">Receives the outcome.</param>
+    public static void Evaluate(PlanNumbers n, PlanScratch w, double traction, double onSoil, out PlanOutcome o)
+    {
+        o = default;
+        Demand(n, w, n.Compiled.Stuck, w.Stuck, ref o);
+        if (n.Compiled.StuckOnStraightFrame is { } straight)
+        {
+            var other = default(PlanOutcome);
+            Demand(n, w, straight, w.Straight!, ref other);
+            if (other.Demand > o.Demand) o = other;
+        }
+
+        var push = Capability(n, w, traction, onSoil, ref o);
+        var worst = n.Standing;
+        Pull(n.Compiled.Tower, push, o, ref worst);
+        if (n.Compiled.Line is not null) Gear(n, w, push, ref o, ref worst);
+        else o.Steady = o.Procedure = double.NaN;
+        var line = double.IsNaN(o.Procedure) ? o.Imposable : o.Procedure;
+        o.Nose = Math.Max(Nose(n.Compiled.Tower, push, 0), Nose(n.Compiled.Tower, push, line));
+        if (o.Nose > NoseKernel.Caution) Raise(ref worst, o.Nose >= NoseLifts ? Severity.Stop : Severity.Caution);
+        o.Verdict = worst == Severity.Stop ? Verdict.Stop : worst == Severity.Caution ? Verdict.NeedsCompetentReview : Verdict.NoObjectionFound;
+    }
+
+    private static void Demand(PlanNumbers n, PlanScratch w, CompiledStuckMachine compiled, DemandFlat flat, ref PlanOutcome o)
+    {
+        var f = w.Factors;
+        double index = n.ConeIndex * f[(int)PlanFactor.StuckConeIndex], rating = SoilKernel.RatingConeIndex(index, Math.Min(1, n.RemouldingIndex * f[(int)PlanFactor.StuckRemouldingIndex]));
+        var a = compiled.Assumptions;
+        a.Strength = SoilKernel.Stuck(index, rating, compiled.EquilibriumBoundPascals, SoilKernel.ConeFactor * f[(int)PlanFactor.ConeFactor]);
+        a.IndexCentral = compiled.CriticalIndexPascals < rating ? compiled.CriticalIndexPascals : rating;
+        a.ExitCentral *= f[(int)PlanFactor.ExitSlope];
+        flat.AdhesionFactor = Math.Min(1, compiled.Flat.AdhesionFactor * f[(int)PlanFactor.Adhesion]);
+        var state = DemandBounds.CentralState(a, n.Locked);
+        state.Rho *= f[(int)PlanFactor.Rolling];
+        state.VentedShare = 1 - ((1 - state.VentedShare) * f[(int)PlanFactor.Seal]);
+        state.Uplift = Math.Min(1, state.Uplift * f[(int)PlanFactor.Seal]);
+        DemandKernel.Compose(flat, state, out var terms);
+        var method = f[(int)PlanFactor.Method];
+        o.Demand = terms.Total * method;
+        o.Turning = o.Demand;
+        if (state.Locked)
+        {
+            state.Locked = false;
+            DemandKernel.Compose(flat, state, out var turning);
+            o.Turning = turning.Total * method;
+        }
+
+        o.OwnGross = OwnTractionKernel.Gross(flat, terms.BellyLoad, a.IndexCentral);
+    }
+
+    /// <summary>Sustained and imposable pull; returns what the wheels push without a downhill.</summary>
+    private static double Capability(PlanNumbers n, PlanScratch w, double traction, double onSoil, ref PlanOutcome o)
+    {
+        var f = w.Factors;
+        var tower = n.Compiled.Tower;
+        var model = f[(int)PlanFactor.WheelModel];
+        var power = double.IsInfinity(tower.PowerLimit) ? tower.PowerLimit : Math.Max(0, ((tower.PowerLimit + tower.GradeForce) * f[(int)PlanFactor.Power]) - tower.GradeForce);
+        o.Sustained = CapabilityKernel.Sustained(traction * model, power, tower.NoseLimit, tower.RatingLimit, out _);
+        var push = onSoil * model;
+        if (tower.HardFriction > 0) push = Math.Max(push, ImposableKernel.OnHardSurface(tower, Math.Min(ImposableKernel.HardSurfaceRatio, tower.HardFriction * f[(int)PlanFactor.HardFriction]), out _));
+        o.Imposable = push + (tower.Weight * tower.DownhillSine);
+        return push;
+    }
+
+    private static void Pull(CapabilityFlat tower, double push, in PlanOutcome o, ref Severity worst)
+    {
+        if (o.Sustained < Stop * o.Demand) Raise(ref worst, Severity.Stop);
+        else if (o.Sustained < Undecided * o.Demand) Raise(ref worst, Severity.Caution);
+        if (o.Sustained < Bogged * tower.Weight) Raise(ref worst, Severity.Caution);
+        if (o.Imposable > tower.RatingLimit) Raise(ref worst, Severity.Caution);
+    }
+
+    private static double Nose(CapabilityFlat tower, double push, double line) => NoseKernel.Ratio(tower.NoseMoment, tower.LineHeight, tower.CentreHeight, Math.Max(0, push - tower.GradeForce), line);
+
+    private static void Gear(PlanNumbers n, PlanScratch w, double push, ref PlanOutcome o, ref Severity worst)
+    {
+        var f = w.Factors;
+        var input = n.Compiled.LineInput;
+        input.Pull = o.Imposable * n.Compiled.Tension;
+        input.Stiff *= f[(int)PlanFactor.LineStiffness];
+        input.Soft = Math.Min(input.Soft, input.Stiff);
+        input.GearSpeed *= f[(int)PlanFactor.GearSpeed];
+        input.Slack *= f[(int)PlanFactor.Slack];
+        input.Approach *= f[(int)PlanFactor.Approach];
+        input.Rise *= f[(int)PlanFactor.ThrottleRise];
+        input.CarelessSlack *= f[(int)PlanFactor.CarelessSlack];
+        input.CarelessSpeed *= f[(int)PlanFactor.CarelessSpeed];
+        LineLoadKernel.Evaluate(input, out var loads);
+        o.Steady = loads.Steady;
+        o.Procedure = loads.Procedure;
+        var share = f[(int)PlanFactor.BridleShare];
+        for (var i = 0; i < w.Places.Length; i++)
+        {
+            // Below half the pull no leg can carry: the other would have to carry more.
+            if (w.Places[i].Part >= n.BridleIndex) w.Places[i].Share = Math.Max(0.5, n.Compiled.Places[i].Share * share);
+        }
+
+        RigKernel.Evaluate(w.Places, loads, w.Outcomes);
+        for (var i = 0; i < w.Places.Length; i++) Place(n, w, i, loads.Procedure, ref o, ref worst);
+        var end = n.BridleIndex == int.MaxValue ? 1 : Math.Max(0.5, n.CasualtyShare * share);
+        if (loads.Steady > n.Drawbar.Working || end * loads.Steady > n.Casualty.Working) Raise(ref worst, Severity.Caution);
+        if (loads.Procedure > n.Drawbar.Yield || end * loads.Procedure > n.Casualty.Yield) Raise(ref worst, Severity.Stop);
+    }
+
+    private static void Place(PlanNumbers n, PlanScratch w, int i, double procedure, ref PlanOutcome o, ref Severity worst)
+    {
+        ref readonly var p = ref w.Places[i];
+        ref readonly var r = ref w.Outcomes[i];
+
+        // The marked strength decides the checks; the strength that the part has decides whether it parts.
+        if (p.Strength * w.Factors[n.StrengthOf(p.Part)] * w.Factors[n.WearOf(p.Part)] < p.Share * procedure) o.Parted |= 1UL << i;
+        if (p.Kind != PlaceKind.Bight && r.RatedUtilisation > 1) Raise(ref worst, Severity.Caution);
+        if (double.IsNaN(p.Strength)) return;
+        if (r.Reserve < p.Floor) Raise(ref worst, Severity.Stop);
+        else if (p.Kind == PlaceKind.Bight || r.PeakUtilisation > 1 || (n.SecondPullUndeclared && r.SecondReserve < p.Floor)) Raise(ref worst, Severity.Caution);
+        if (r.CarelessReserve < RigKernel.CarelessFloor) Raise(ref worst, Severity.Caution);
+    }
+
+    private static void Raise(ref Severity worst, Severity severity)
+    {
+        if (severity > worst) worst = severity;
+    }
+}

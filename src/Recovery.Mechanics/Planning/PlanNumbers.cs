@@ -1,0 +1,89 @@
+using System;
+using System.Collections.Generic;
+using Recovery.Mechanics.Machines;
+using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Resistance;
+using Recovery.Mechanics.Rigging;
+using Recovery.Mechanics.Traction;
+
+namespace Recovery.Mechanics.Planning;
+
+/// <summary>A plan as the plan kernel reads it: the compiled plan, the numbers that factors go on, and what the findings without numbers come to. Immutable.</summary>
+internal sealed class PlanNumbers
+{
+    /// <summary>Findings that the kernel works out for itself from sampled numbers; the severity of all others is taken from the plan as it stands.</summary>
+    private static readonly HashSet<string> Sampled = new(StringComparer.Ordinal)
+    {
+        "pull.will-not-move-it", "pull.undecided", "pull.nose-lift", "pull.nose-light", "pull.puller-may-bog", "pull.hitch-rating-exceeded",
+        "rig.below-floor", "rig.bight-below", "rig.bight-no-evidence", "rig.partial-factors", "rig.shackle-peak", "rig.shackle-rated", "rig.rated-exceeded", "rig.careless-low", "rig.second-pull-low",
+        "rig.attachment-working-load", "rig.attachment-yield",
+    };
+
+    /// <summary>Makes the numbers; the severity of the findings that are not sampled is worked out unless it is given.</summary>
+    public PlanNumbers(RecoveryPlan plan, Severity? standing = null)
+    {
+        Compiled = plan.Compiled;
+        Locked = plan.Stuck.Wheels == WheelMotion.Locked;
+        ConeIndex = plan.Stuck.Soil.ConeIndex.Pascals;
+        RemouldingIndex = plan.Stuck.Soil.RemouldingIndex.DecimalFractions;
+        TowerConeIndex = plan.Tower.Soil.ConeIndex.Pascals;
+        TowerRemouldingIndex = plan.Tower.Soil.RemouldingIndex.DecimalFractions;
+        FirmestDeclared = plan.Tower.FirmestConeIndex?.Pascals ?? 0;
+        Parts = plan.Rig.Parts.Count;
+        BridleIndex = plan.Rig.BridleIndex < 0 ? int.MaxValue : plan.Rig.BridleIndex;
+        SecondPullUndeclared = plan.Procedure.SecondPull is null;
+        Drawbar = Limits(plan.Rig.Drawbar);
+        Casualty = Limits(plan.Rig.Casualty);
+        CasualtyShare = plan.Rig.Bridle?.LegShareWithFriction ?? 1;
+        if (standing is { } given)
+        {
+            Standing = given;
+            return;
+        }
+
+        foreach (var finding in plan.Assess().Findings)
+        {
+            if (finding.Severity > Standing && !Sampled.Contains(finding.Id)) Standing = finding.Severity;
+        }
+    }
+
+    public CompiledPlan Compiled { get; }
+
+    public bool Locked { get; }
+
+    public double ConeIndex { get; }
+
+    public double RemouldingIndex { get; }
+
+    public double TowerConeIndex { get; }
+
+    public double TowerRemouldingIndex { get; }
+
+    public double FirmestDeclared { get; }
+
+    public int Parts { get; }
+
+    public int BridleIndex { get; }
+
+    public bool SecondPullUndeclared { get; }
+
+    public (double Working, double Yield) Drawbar { get; }
+
+    public (double Working, double Yield) Casualty { get; }
+
+    public double CasualtyShare { get; }
+
+    /// <summary>Worst severity among the findings that do not turn on sampled numbers.</summary>
+    public Severity Standing { get; } = Severity.Note;
+
+    /// <summary>Number of factors: the fixed ones, then strength and wear of every part.</summary>
+    public int Factors => (int)PlanFactor.Count + (2 * Parts);
+
+    public int StrengthOf(int part) => (int)PlanFactor.Count + part;
+
+    public int WearOf(int part) => (int)PlanFactor.Count + Parts + part;
+
+    private static (double Working, double Yield) Limits(AttachmentPoint point) => point.Kind == AttachmentKind.Unidentified || point.Forbidden
+        ? (double.PositiveInfinity, double.PositiveInfinity)
+        : (point.WorkingLoad?.Newtons ?? double.PositiveInfinity, point.Yield?.Newtons ?? double.PositiveInfinity);
+}

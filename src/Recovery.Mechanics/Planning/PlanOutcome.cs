@@ -1,0 +1,35 @@
+namespace Recovery.Mechanics.Planning;
+
+/// <summary>What the plan kernel gives for one set of numbers, SI.</summary>
+internal struct PlanOutcome
+{
+    /// <summary>Central demand, as declared.</summary>
+    public double Demand;
+
+    /// <summary>Central demand with all wheels turning.</summary>
+    public double Turning;
+
+    /// <summary>Gross traction of the stuck machine's own driven axles.</summary>
+    public double OwnGross;
+
+    /// <summary>Pull that the towing machine sustains.</summary>
+    public double Sustained;
+
+    /// <summary>The most it can put into the line, along the ground.</summary>
+    public double Imposable;
+
+    /// <summary>Steady line load; not a number where the line is not known.</summary>
+    public double Steady;
+
+    /// <summary>Procedure peak, stiff end; not a number where the line is not known.</summary>
+    public double Procedure;
+
+    /// <summary>Share of the nose moment used up.</summary>
+    public double Nose;
+
+    /// <summary>The verdict that these numbers give.</summary>
+    public Verdict Verdict;
+
+    /// <summary>Places of the rig whose own strength is below the procedure peak they carry, one bit each.</summary>
+    public ulong Parted;
+}
