@@ -94,7 +94,7 @@ var sampler = PlanSampler.WithDefaults(tried)
     .With("rig.wear:axle strap", Spread.Truncated(Spread.Normal(0.8, 0.1), 0.4, 1));
 Console.WriteLine("WHAT SCATTERS (all data invented)");
 Console.WriteLine();
-foreach (var input in sampler.Inputs.Where(i => !i.Input.Key.StartsWith("rig.strength"))) Console.WriteLine("- " + input);
+foreach (var input in sampler.Inputs.Where(i => !i.Input.Key.StartsWith("rig.strength"))) Say("- " + input);
 
 // An input that changes the machine makes the plan anew for every sample, so it is left out of the long run.
 var samples = sampler.Without("stuck.load:body").Run(1_000_000, seed: 2026);
@@ -107,25 +107,50 @@ Console.WriteLine();
 Console.WriteLine("WHAT EACH MEASURE DOES TO THE ODDS, on the same samples, from the plan as found");
 Console.WriteLine();
 var found = PlanSampler.WithDefaults(plan);
+Console.WriteLine("as it stands");
+Console.WriteLine("    not enough: " + found.Run(20_000, seed: 2026).NotEnough);
 foreach (var measure in MeasureList.For(plan))
 {
     var effect = MeasureSamples.Of(found, [measure], 20_000, seed: 2026);
     Console.WriteLine(measure.Title);
-    Console.WriteLine("    not enough: " + effect.NotEnoughBefore + " before, " + effect.NotEnoughAfter + " after");
+    Tell(effect);
 }
 
 var together = MeasureSamples.Of(found, done, 20_000, seed: 2026);
 Console.WriteLine("unload, dig and free the belly together");
-Console.WriteLine("    not enough: " + together.NotEnoughBefore + " before, " + together.NotEnoughAfter + " after");
+Tell(together);
 
 Console.WriteLine();
 Console.WriteLine("FIRST ORDER, with the sampled value beside it");
 Console.WriteLine();
 var fast = sampler.Without("stuck.load:body");
-Console.WriteLine(ReliabilityCheck.Of(PlanLimits.Pull(fast), 20_000, seed: 1));
-Console.WriteLine(ReliabilityCheck.Of(PlanLimits.Part(fast, "axle strap"), 20_000, seed: 1));
+Say("- " + ReliabilityCheck.Of(PlanLimits.Pull(fast), 20_000, seed: 1));
+Say("- " + ReliabilityCheck.Of(PlanLimits.Part(fast, "axle strap"), 20_000, seed: 1));
 
 Console.WriteLine();
 Console.WriteLine("WHAT TO MEASURE NEXT");
 Console.WriteLine();
-foreach (var worth in NextMeasurement.Rank(sampler, samples: 64, seed: 1).Ranked.Take(4)) Console.WriteLine("- " + worth);
+foreach (var worth in NextMeasurement.Rank(sampler, samples: 64, seed: 1).Ranked.Take(4)) Say("- " + worth);
+
+static void Tell(MeasureSamples effect)
+{
+    string Tens(double probability) => (Math.Round(effect.DemandSavedNewtons.Quantile(probability) / 10000) * 10 + 0.0).ToString("0", System.Globalization.CultureInfo.InvariantCulture);
+    Console.WriteLine("    demand less " + Tens(0.5) + " kN (" + Tens(0.05) + " to " + Tens(0.95) + "); not enough: " + effect.NotEnoughAfter);
+}
+
+static void Say(string text)
+{
+    var line = string.Empty;
+    foreach (var word in text.Split(' '))
+    {
+        if (line.Length + 1 + word.Length > 78)
+        {
+            Console.WriteLine(line);
+            line = " ";
+        }
+
+        line += line.Length == 0 ? word : " " + word;
+    }
+
+    Console.WriteLine(line);
+}

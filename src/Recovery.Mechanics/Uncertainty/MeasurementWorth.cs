@@ -30,5 +30,12 @@ public sealed class MeasurementWorth
     /// <returns>One line.</returns>
     public override string ToString() => Input.Input.Measurement + " (" + Input.Input.Title + "): " + Tenths(Pull.First) + " of the doubt about the pull" + (Gear is { } gear ? ", " + Tenths(gear.First) + " about the gear" : string.Empty);
 
-    private static string Tenths(double share) => share < 0.05 ? "next to nothing" : "about " + Text.Number(Math.Round(10 * share)) + " tenths";
+    private static string Tenths(double share) => Math.Round(10 * share) switch
+    {
+        <= 0 => "next to nothing",
+        1 => "about a tenth",
+        5 => "about half",
+        >= 10 => "nearly all",
+        var tenths => "about " + Text.Number(tenths) + " tenths",
+    };
 }

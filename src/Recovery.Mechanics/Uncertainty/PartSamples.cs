@@ -28,14 +28,14 @@ public sealed class PartSamples
     /// <summary>Gets the least strength over load that is asked of it under the procedure peak.</summary>
     public double Floor { get; }
 
-    /// <summary>Gets how likely the steady load is above what is allowed.</summary>
+    /// <summary>Gets how likely the steady load is above what is allowed; never counted where nothing is known to be allowed (<see cref="RatedUtilisation"/> is null).</summary>
     public SampledProbability OverRated => new(_tallies.OverRated, _count);
 
     /// <summary>Gets how likely marked strength over procedure peak is below its floor.</summary>
     public SampledProbability BelowFloor => new(_tallies.BelowFloor, _count);
 
     /// <summary>Gets how likely the procedure peak is above the strength that the part has.</summary>
-    public SampledProbability Parts => new(_tallies.Parted, _count);
+    public SampledProbability Breaks => new(_tallies.Parted, _count);
 
     /// <summary>Gets how steady load over allowable spreads; null where the allowable is not known.</summary>
     public SampleSummary? RatedUtilisation => _tallies.Rated.Count == 0 ? null : new(_tallies.Rated);
@@ -45,5 +45,5 @@ public sealed class PartSamples
 
     /// <summary>Gives name and both probabilities in words, invariant culture.</summary>
     /// <returns>One line.</returns>
-    public override string ToString() => Name + " (" + Kind + "): over its rating " + OverRated + ", below its floor " + BelowFloor;
+    public override string ToString() => Name + " (" + Kind + "): over its rating " + (RatedUtilisation is null ? "not asked" : OverRated.ToString()) + ", below its floor " + BelowFloor;
 }

@@ -18,10 +18,12 @@ internal sealed class PlaceTallies
 
     public void Add(in RigPlace place, in RigOutcome outcome, bool parted)
     {
-        if (outcome.RatedUtilisation > 1) OverRated++;
+        // A bight whose strength is from memory has its own level; no rating is asked of it.
+        var rated = place.Kind != PlaceKind.Bight && !double.IsNaN(outcome.RatedUtilisation);
+        if (rated && outcome.RatedUtilisation > 1) OverRated++;
         if (outcome.Reserve < place.Floor) BelowFloor++;
         if (parted) Parted++;
-        if (!double.IsNaN(outcome.RatedUtilisation)) Rated.Add(outcome.RatedUtilisation);
+        if (rated) Rated.Add(outcome.RatedUtilisation);
         if (!double.IsNaN(outcome.Reserve)) Peak.Add(place.Floor / outcome.Reserve);
     }
 

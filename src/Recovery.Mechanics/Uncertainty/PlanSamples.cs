@@ -96,7 +96,7 @@ public sealed class PlanSamples
     public string ToReport()
     {
         var text = new StringBuilder();
-        text.Append("Samples: ").Append(Text.Number(Count, 12)).Append(", ").Append(Text.Number(Sampler.Inputs.Count)).Append(" inputs scatter; weakest standing: ").Append(Standings.Describe(Sampler.Standing)).Append(".\n\n");
+        text.Append("Samples: ").Append(SampledProbability.Whole(Count)).Append(", ").Append(Text.Number(Sampler.Inputs.Count)).Append(" inputs scatter; weakest standing: ").Append(Standings.Describe(Sampler.Standing)).Append(".\n\n");
         Line(text, "the pull is not enough", NotEnough);
         Line(text, "the machine drives itself out (upper estimate)", FreesItself);
         Line(text, "verdict: stop", Probability(Verdict.Stop));
@@ -108,8 +108,8 @@ public sealed class PlanSamples
         Row(text, "most it can impose", ImposableNewtons);
         if (ProcedurePeakNewtons is { } peak) Row(text, "peak of the procedure in the line", peak);
         if (Parts.Count == 0) return text.ToString();
-        text.Append('\n').Append("part, at what the puller can impose".PadRight(36)).Append("over its rating       below its floor\n");
-        foreach (var part in Parts) text.Append(part.Name.Length > 22 ? part.Name.Substring(0, 22) : part.Name).Append(part.Kind is PlaceKind.Bight or PlaceKind.BightWithFigure ? ", bight" : string.Empty).Append(' ', Math.Max(1, 36 - Math.Min(22, part.Name.Length) - (part.Kind is PlaceKind.Bight or PlaceKind.BightWithFigure ? 7 : 0))).Append(part.OverRated.ToString().PadRight(22)).Append(part.BelowFloor).Append('\n');
+        text.Append('\n').Append("part, at the most the puller can impose\n").Append(' ', 24).Append("over its rating".PadRight(29)).Append("below its floor\n");
+        foreach (var part in Parts) text.Append(Short(part).PadRight(24)).Append((part.RatedUtilisation is null ? "-" : part.OverRated.ToString()).PadRight(29)).Append(part.BelowFloor).Append('\n');
         return text.ToString();
     }
 
@@ -117,7 +117,14 @@ public sealed class PlanSamples
     /// <returns>One line.</returns>
     public override string ToString() => Text.Number(Count, 12) + " samples, the pull is not enough: " + NotEnough;
 
-    private static void Line(StringBuilder text, string what, SampledProbability probability) => text.Append(what.PadRight(50)).Append(probability).Append('\n');
+    private static string Short(PartSamples part)
+    {
+        const int Most = 15;
+        var name = part.Name.Length > Most ? part.Name.Substring(0, Most) : part.Name;
+        return part.Kind is PlaceKind.Bight or PlaceKind.BightWithFigure ? name + ", bight" : name;
+    }
+
+    private static void Line(StringBuilder text, string what, SampledProbability probability) => text.Append(what.PadRight(48)).Append(probability).Append('\n');
 
     private static void Row(StringBuilder text, string what, SampleSummary summary) =>
         text.Append(what.PadRight(36)).Append(Kilonewtons(summary, 0.05).PadLeft(13)).Append(Kilonewtons(summary, 0.5).PadLeft(11)).Append(Kilonewtons(summary, 0.95).PadLeft(16)).Append('\n');

@@ -1,4 +1,5 @@
 using System;
+using System.Globalization;
 using MathNet.Numerics.Distributions;
 using Recovery.Mechanics.Provenance;
 
@@ -69,8 +70,8 @@ public readonly record struct SampledProbability
     /// <returns>Words, never finer than an order of magnitude.</returns>
     public override string ToString() =>
         Count == 0 ? "no samples" :
-        Hits == 0 ? "not once in " + Text.Number(Count, 3) :
-        Hits == Count ? "every time in " + Text.Number(Count, 3) :
+        Hits == 0 ? "not once in " + Whole(Count) :
+        Hits == Count ? "every time in " + Whole(Count) :
         Magnitude(Estimate);
 
     /// <summary>An order of magnitude in words. The rarer side is named, so that 0.97 and 0.9997 can be told apart.</summary>
@@ -80,6 +81,8 @@ public readonly record struct SampledProbability
         var decades = (int)Math.Round(-Math.Log10(rarer));
         return decades == 0 ? "about even" : (probability > 0.5 ? "all but about 1 in " : "about 1 in ") + Grouped(decades);
     }
+
+    internal static string Whole(long number) => number.ToString("#,0", CultureInfo.InvariantCulture);
 
     private static string Grouped(int decades) => decades switch
     {

@@ -1,5 +1,4 @@
 using System;
-using Recovery.Mechanics.Provenance;
 
 namespace Recovery.Mechanics.Uncertainty;
 
@@ -29,5 +28,5 @@ public readonly record struct WeightedProbability
 
     /// <summary>Gives the order of magnitude in words, invariant culture.</summary>
     /// <returns>Words.</returns>
-    public override string ToString() => Hits == 0 || !(Estimate > 0 && Estimate < 1) ? "not once in " + Text.Number(Count, 3) : SampledProbability.Magnitude(Estimate);
+    public override string ToString() => Hits == 0 || !(Estimate > 0 && Estimate < 1) ? "not once in " + SampledProbability.Whole(Count) : SampledProbability.Magnitude(Estimate);
 }

@@ -62,7 +62,7 @@ public class PlanOddsTests
     {
         var sampler = Demo.With("rig.wear:axle strap", Spread.LognormalAround(0.75, 0.15));
         var check = ReliabilityCheck.Of(PlanLimits.Part(sampler, "axle strap"), 50_000, 7);
-        var plain = sampler.Run(400_000, 11).Parts.Single(p => p.Name == "axle strap").Parts;
+        var plain = sampler.Run(400_000, 11).Parts.Single(p => p.Name == "axle strap").Breaks;
         Assert.InRange(check.Sampled.Estimate, plain.Low - (4 * check.Sampled.StandardError), plain.High + (4 * check.Sampled.StandardError));
         Assert.True(check.Sampled.CoefficientOfVariation < 0.05);
     }

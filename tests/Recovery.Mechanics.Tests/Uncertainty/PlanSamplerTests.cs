@@ -204,8 +204,8 @@ public class PlanSamplerTests
 
         // Only the strength of the bridle scatters, about a peak that it cannot carry half of the time.
         var part = a.Rig!.Parts.Where(p => p.Part.Name == "bridle").Min(p => p.Reserve!.Value);
-        var worn = PlanSampler.For(plan).With("rig.wear:bridle", Spread.LognormalAround(1 / part, 0.2)).Run(100_000, 9).Parts.Where(p => p.Name == "bridle").OrderByDescending(p => p.Parts.Hits).First();
-        Assert.Equal(0.5, worn.Parts.Estimate, 5 * worn.Parts.StandardError);
+        var worn = PlanSampler.For(plan).With("rig.wear:bridle", Spread.LognormalAround(1 / part, 0.2)).Run(100_000, 9).Parts.Where(p => p.Name == "bridle").OrderByDescending(p => p.Breaks.Hits).First();
+        Assert.Equal(0.5, worn.Breaks.Estimate, 5 * worn.Breaks.StandardError);
     }
 
     [Fact]
