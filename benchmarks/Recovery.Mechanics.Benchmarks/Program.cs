@@ -1,3 +1,11 @@
+using System.Globalization;
 using BenchmarkDotNet.Running;
+using Recovery.Mechanics.Benchmarks;
 
-BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+switch (args.Length > 0 ? args[0] : string.Empty)
+{
+    case "setup": ReferenceRuns.Setup(int.Parse(args[1], CultureInfo.InvariantCulture)); break;
+    case "batches": ReferenceRuns.Batches(int.Parse(args[1], CultureInfo.InvariantCulture)); break;
+    case "sampling": ReferenceRuns.Sampling(); break;
+    default: BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args); break;
+}

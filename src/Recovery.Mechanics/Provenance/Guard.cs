@@ -1,4 +1,8 @@
 using System;
+#if NET
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
+#endif
 using UnitsNet;
 
 namespace Recovery.Mechanics.Provenance;
@@ -68,6 +72,9 @@ internal static class Guard
     /// <summary>Every element of a span, in the unit that the message prints. The message names the element.</summary>
     public static void All(ReadOnlySpan<double> values, double minimum, double maximum, string unit, string name)
     {
+#if NET
+        if (AllInside(values, minimum, maximum)) return;
+#endif
         for (var i = 0; i < values.Length; i++)
         {
             if (!(values[i] >= minimum && values[i] <= maximum))
@@ -93,6 +100,27 @@ internal static class Guard
     /// <summary>A value of an enumeration that is defined.</summary>
     public static T Defined<T>(T value, bool isDefined, string name)
         where T : struct => isDefined ? value : throw new ArgumentOutOfRangeException(name, name + " is not one of the defined values.");
+
+#if NET
+    /// <summary>Looks at whole vectors; says no where it is not sure, so that the loop finds and names the element.</summary>
+    private static bool AllInside(ReadOnlySpan<double> values, double minimum, double maximum)
+    {
+        var width = Vector512<double>.Count;
+        if (!Vector512.IsHardwareAccelerated || values.Length < width) return false;
+        Vector512<double> low = Vector512.Create(minimum), high = Vector512.Create(maximum), inside = Vector512<double>.AllBitsSet;
+        ref var first = ref MemoryMarshal.GetReference(values);
+        var last = values.Length - width;
+        for (var i = 0; i <= last; i += width)
+        {
+            var v = Vector512.LoadUnsafe(ref first, (nuint)i);
+            inside &= Vector512.GreaterThanOrEqual(v, low) & Vector512.LessThanOrEqual(v, high);
+        }
+
+        var end = Vector512.LoadUnsafe(ref first, (nuint)last);
+        inside &= Vector512.GreaterThanOrEqual(end, low) & Vector512.LessThanOrEqual(end, high);
+        return Vector512.EqualsAll(inside.AsInt64(), Vector512<long>.AllBitsSet);
+    }
+#endif
 
     private static string Message(string name, double value, double minimum, double maximum, string unit)
     {

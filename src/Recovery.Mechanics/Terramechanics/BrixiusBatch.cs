@@ -29,7 +29,7 @@ public sealed class BrixiusBatch
     /// <param name="loadKilonewtons">Dynamic wheel load, 0.001 to 500 kN: one an element, or one for all.</param>
     /// <param name="sectionWidthMetres">Section width b, 0.05 to 2 m.</param>
     /// <param name="overallDiameterMetres">Overall diameter d, 0.2 to 4 m.</param>
-    /// <param name="deflectionRatio">Deflection over section height, 0 to 0.6.</param>
+    /// <param name="deflectionRatio">Deflection over section height, 0.0005 to 0.6.</param>
     /// <param name="slip">Slip, 0 to 1.</param>
     /// <param name="netTractionKilonewtons">Receives the net traction, kN; may be the span of the cone index.</param>
     /// <exception cref="ArgumentException">The spans differ in length.</exception>
@@ -42,7 +42,7 @@ public sealed class BrixiusBatch
     /// <param name="loadKilonewtons">Dynamic wheel load, 0.001 to 500 kN: one an element, or one for all.</param>
     /// <param name="sectionWidthMetres">Section width b, 0.05 to 2 m.</param>
     /// <param name="overallDiameterMetres">Overall diameter d, 0.2 to 4 m.</param>
-    /// <param name="deflectionRatio">Deflection over section height, 0 to 0.6.</param>
+    /// <param name="deflectionRatio">Deflection over section height, 0.0005 to 0.6.</param>
     /// <param name="slip">Slip, 0 to 1.</param>
     /// <param name="motionResistanceKilonewtons">Receives the motion resistance, kN; may be the span of the cone index.</param>
     /// <exception cref="ArgumentException">The spans differ in length.</exception>
@@ -60,9 +60,7 @@ public sealed class BrixiusBatch
         if (load.Length != 1) Guard.SameLength(coneIndex.Length, load.Length, "loadKilonewtons");
         Guard.All(coneIndex, 1e-3, 20000, "kPa", "coneIndexKilopascals");
         Guard.All(load, 1e-3, 500, "kN", "loadKilonewtons");
-        Guard.Range(b, 0.05, 2, "m", "sectionWidthMetres");
-        Guard.Range(d, 0.2, 4, "m", "overallDiameterMetres");
-        Guard.Range(dh, 0, 0.6, string.Empty, "deflectionRatio");
+        WheelBatch.GuardWheel(b, d, dh);
         Guard.Range(slip, 0, 1, string.Empty, nameof(slip));
         if (coneIndex.Length == 0) return;
         var shape = BrixiusKernel.Numeric(1, b, d, dh, 1);

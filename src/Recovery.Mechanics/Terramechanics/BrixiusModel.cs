@@ -93,15 +93,6 @@ public sealed class BrixiusModel : IFlatWheelModel
     public void NetTraction(ReadOnlySpan<double> coneIndexKilopascals, ReadOnlySpan<double> loadKilonewtons, double sectionWidthMetres, double overallDiameterMetres, double deflectionRatio, double slip, Span<double> netTractionKilonewtons)
     {
         Guard.SameLength(coneIndexKilopascals.Length, loadKilonewtons.Length, nameof(loadKilonewtons));
-        Guard.SameLength(coneIndexKilopascals.Length, netTractionKilonewtons.Length, nameof(netTractionKilonewtons));
-        Guard.All(coneIndexKilopascals, 1e-3, 20000, "kPa", nameof(coneIndexKilopascals));
-        Guard.All(loadKilonewtons, 1e-3, 500, "kN", nameof(loadKilonewtons));
-        WheelBatch.GuardWheel(sectionWidthMetres, overallDiameterMetres, deflectionRatio);
-        Guard.Range(slip, 0, 1, string.Empty, nameof(slip));
-        for (var i = 0; i < coneIndexKilopascals.Length; i++)
-        {
-            var numeric = BrixiusKernel.Numeric(coneIndexKilopascals[i], sectionWidthMetres, overallDiameterMetres, deflectionRatio, loadKilonewtons[i]);
-            netTractionKilonewtons[i] = loadKilonewtons[i] * BrixiusKernel.NetTractionRatio(numeric, slip, _constants);
-        }
+        (ReferenceEquals(this, Radial) ? BrixiusBatch.Radial : BrixiusBatch.Bias).NetTraction(coneIndexKilopascals, loadKilonewtons, sectionWidthMetres, overallDiameterMetres, deflectionRatio, slip, netTractionKilonewtons);
     }
 }

@@ -23,7 +23,7 @@ public sealed class MachineOnSoils
         Machine = machine;
         _grade = grade;
         _constants = radial ? BrixiusConstants.Radial : BrixiusConstants.Bias;
-        _flat = MobilityFlat.From(machine, grade.Radians);
+        _flat = MobilityFlat.From(machine, grade);
         var critical = _flat.Critical(_constants);
         CriticalPascals = critical;
     }
@@ -94,7 +94,7 @@ public sealed class MachineOnSoils
         double most = 0;
         for (var i = 0; i <= Steps; i++)
         {
-            var critical = MobilityFlat.From(Machine.WithShareOf(payload, UnitsNet.Ratio.FromDecimalFractions((double)i / Steps)), _grade.Radians).Critical(_constants);
+            var critical = MobilityFlat.From(Machine.WithShareOf(payload, UnitsNet.Ratio.FromDecimalFractions((double)i / Steps)), _grade).Critical(_constants);
             most = Math.Max(most, double.IsNaN(critical) ? double.PositiveInfinity : critical / 1000);
             needed[i] = most;
         }

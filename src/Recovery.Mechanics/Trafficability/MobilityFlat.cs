@@ -1,4 +1,5 @@
 using System;
+using Recovery.Mechanics.Ground;
 using Recovery.Mechanics.Machines;
 using Recovery.Mechanics.Terramechanics;
 #if NET
@@ -27,13 +28,11 @@ internal sealed class MobilityFlat
         _weight = weight;
     }
 
-    public static MobilityFlat From(Machine machine, double gradeRadians)
+    public static MobilityFlat From(Machine machine, Grade grade)
     {
         var n = machine.Axles.Count;
-        double[] loads = new double[n], numeric = new double[n];
+        double[] loads = [.. machine.AxleLoads(grade, PullDirection.Forwards).Newtons], numeric = new double[n];
         var driven = new bool[n];
-        var equalised = machine.Resolve(Suspension.Undeclared) != Suspension.StraightFrame;
-        AxleStaticsKernel.Share(machine.AxlePositions, equalised, AxleStaticsKernel.NormalSum(machine.WeightNewtons, gradeRadians, 0), AxleStaticsKernel.MomentSum(machine.WeightNewtons, machine.CentreX, machine.CentreZ, gradeRadians, 1, 0, 0, 0, 0), loads);
         for (var i = 0; i < n; i++)
         {
             var axle = machine.Axles[i];
@@ -42,7 +41,7 @@ internal sealed class MobilityFlat
             numeric[i] = load > 0 ? BrixiusKernel.Numeric(1, axle.Tyre.SectionWidth.Meters, axle.Tyre.OverallDiameter.Meters, axle.Tyre.DeflectionRatio(load), load) : double.PositiveInfinity;
         }
 
-        return new MobilityFlat(numeric, loads, driven, machine.WeightNewtons * Math.Sin(gradeRadians), machine.WeightNewtons);
+        return new MobilityFlat(numeric, loads, driven, machine.WeightNewtons * Math.Sin(grade.Radians), machine.WeightNewtons);
     }
 
     /// <summary>Critical cone index, Pa; not a number where no soil would do.</summary>

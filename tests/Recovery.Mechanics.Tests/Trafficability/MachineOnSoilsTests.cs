@@ -45,7 +45,7 @@ public class MachineOnSoilsTests
     [Fact]
     public void Every_width_gives_the_kernel()
     {
-        var flat = MobilityFlat.From(Harvester, 0.02);
+        var flat = MobilityFlat.From(Harvester, Grade.FromPercent(2));
         var expected = new double[Index.Length];
         flat.Surplus(Index, BrixiusConstants.Bias, expected);
 #if NET
