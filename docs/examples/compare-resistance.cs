@@ -59,4 +59,5 @@ foreach (var (title, machine) in new[] { ("FULL", harvester), ("TANK EMPTY", har
     Console.WriteLine(WheelModelComparison.OfMachine(wheels, ComparisonInputs.None.WithMobility(factors)).ToTable());
 }
 
-Console.WriteLine("None of these has belly, suction or rut walls in it: a machine that is down needs more (see first-recovery.cs).");
+Console.WriteLine("None of these has belly, suction or rut walls in it: a machine that is down");
+Console.WriteLine("needs more (see first-recovery.cs).");

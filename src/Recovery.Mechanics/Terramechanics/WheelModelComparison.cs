@@ -120,7 +120,7 @@ public sealed class WheelModelComparison
                 .Append("  ").Append(e.MotionResistanceHigh is null ? "none" : e.Flags.Count == 0 ? "in" : "out").Append('\n');
             Note(notes, e, e.ResistanceRefusal);
             if (e.ResistanceRefusal.Length == 0 && e.TractionRefusal != ComparisonBuilder.NoTraction) Note(notes, e, e.TractionRefusal);
-            if (e.MotionResistanceHigh is not null && e.Flags.Count > 0) Note(notes, e, "outside in " + Symbols(e.Flags));
+            if (e.MotionResistanceHigh is not null && e.Flags.Count > 0) Note(notes, e, "out: " + Symbols(e.Flags));
             Note(notes, e, e.Remark);
         }
 
@@ -141,6 +141,6 @@ public sealed class WheelModelComparison
 
     private static void Note(StringBuilder notes, WheelModelEntry entry, string note)
     {
-        if (note.Length > 0) notes.Append("  ").Append(entry.Model.Name).Append(": ").Append(note).Append('\n');
+        if (note.Length > 0) notes.Append(" ").Append(entry.Model.Name).Append(": ").Append(note).Append('\n');
     }
 }
