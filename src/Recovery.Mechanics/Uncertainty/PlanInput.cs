@@ -5,7 +5,7 @@ using Recovery.Mechanics.Provenance;
 namespace Recovery.Mechanics.Uncertainty;
 
 /// <summary>One input of a plan that can scatter. The spread that it is given is a factor on the plan's own value: median 1 where the plan holds the best estimate.</summary>
-/// <remarks>Immutable. Inputs are listed for a plan by <see cref="PlanInputList"/>. Most are factors on compiled numbers and cost no allocation; masses and depths make the plan anew for every sample, which is slower by a factor of ten or more.</remarks>
+/// <remarks>Immutable. Inputs are listed for a plan by <see cref="PlanInputList"/>. Most are factors on compiled numbers and cost no allocation; masses, depths, slopes and the belly make the plan anew for every sample, which is slower by a factor of ten or more.</remarks>
 public sealed class PlanInput
 {
     internal PlanInput(string key, string title, string measurement, PlanFactor factor, int part = -1)

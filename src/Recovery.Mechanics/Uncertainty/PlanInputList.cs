@@ -1,9 +1,11 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using Recovery.Mechanics.Ground;
 using Recovery.Mechanics.Machines;
 using Recovery.Mechanics.Planning;
 using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Resistance;
 using Recovery.Mechanics.Rigging;
 using UnitsNet;
 
@@ -61,8 +63,22 @@ public static class PlanInputList
             list.Add(new PlanInput("stuck.sinkage:" + plan.Stuck.Machine.Axles[i].Name, "depth of the " + plan.Stuck.Machine.Axles[i].Name, "a rod and a tape at each wheel", (p, f) => Deeper(p, axle, f)));
         }
 
+        Slopes(plan, list);
         return list.AsReadOnly();
     }
+
+    /// <summary>Slopes, unit weight and the belly: each makes the plan anew.</summary>
+    private static void Slopes(RecoveryPlan plan, List<PlanInput> list)
+    {
+        const string Level = "a level along the pull";
+        list.Add(new("stuck.grade", "slope under the stuck machine", Level, static (p, f) => p.With(p.Stuck with { Grade = Steeper(p.Stuck.Grade, f) })));
+        list.Add(new("tower.grade", "slope under the towing machine", Level, static (p, f) => p.With(p.Tower with { Grade = Steeper(p.Tower.Grade, f) })));
+        list.Add(new("stuck.unit-weight", "unit weight of the soil", string.Empty, static (p, f) => p.With(p.Stuck with { Soil = p.Stuck.Soil with { DeclaredUnitWeight = SpecificWeight.FromNewtonsPerCubicMeter(Math.Min(24e3, Math.Max(9e3, p.Stuck.Soil.UnitWeight.NewtonsPerCubicMeter * f))) } })));
+        if (plan.Stuck.Belly is not null)
+            list.Add(new("stuck.belly-immersion", "immersion of the belly", "a tape at the belly", static (p, f) => p.Stuck.Belly is { } belly ? p.With(p.Stuck with { Belly = new Belly(belly.Length, belly.Width, Length.FromMeters(Math.Min(1.5, belly.Immersion.Meters * f))) { Middle = belly.Middle } }) : p));
+    }
+
+    private static Grade Steeper(Grade grade, double factor) => Grade.FromAngle(Angle.FromRadians(Math.Min(Math.PI / 4, Math.Max(-Math.PI / 4, grade.Radians * factor))));
 
     private static RecoveryPlan StuckLoad(RecoveryPlan plan, string load, double factor) =>
         plan.With(plan.Stuck.WithMachines(Heavier(plan.Stuck.Machine, load, factor), Heavier(plan.Stuck.AsFound, load, factor)));

@@ -72,6 +72,27 @@ public class PlanSamplerTests
         Same(typed, PlanSampler.For(plan).With("stuck.sinkage:middle axle", Spread.Uniform(0.5, 1.5)), [1.2], verdict: false);
     }
 
+    [Theory]
+    [InlineData("stuck.grade", 1.5)]
+    [InlineData("tower.grade", 0.5)]
+    [InlineData("stuck.unit-weight", 1.1)]
+    [InlineData("stuck.belly-immersion", 0.6)]
+    public void A_sampled_slope_weight_or_belly_is_a_plan_with_it(string key, double f)
+    {
+        var plan = PolderHarvester.Create();
+        plan = plan.With(plan.Tower with { Grade = Grade.FromPercent(4) });
+        var s = plan.Stuck;
+        var typed = key switch
+        {
+            "stuck.grade" => plan.With(s with { Grade = Grade.FromAngle(Angle.FromRadians(s.Grade.Radians * f)) }),
+            "tower.grade" => plan.With(plan.Tower with { Grade = Grade.FromAngle(Angle.FromRadians(plan.Tower.Grade.Radians * f)) }),
+            "stuck.unit-weight" => plan.With(s with { Soil = s.Soil with { DeclaredUnitWeight = s.Soil.UnitWeight * f } }),
+            _ => plan.With(s with { Belly = new Belly(s.Belly!.Length, s.Belly.Width, s.Belly.Immersion * f) }),
+        };
+        Same(typed, PlanSampler.For(plan).With(key, Spread.Uniform(0.5, 1.6)), [f], verdict: false);
+        Assert.NotEqual(At(PlanSampler.For(plan), []).Demand + At(PlanSampler.For(plan), []).Sustained, At(PlanSampler.For(plan).With(key, Spread.Uniform(0.5, 1.6)), [f]).Demand + At(PlanSampler.For(plan).With(key, Spread.Uniform(0.5, 1.6)), [f]).Sustained);
+    }
+
     [Fact]
     public void Sampled_gear_and_procedure_are_a_plan_with_that_gear()
     {
