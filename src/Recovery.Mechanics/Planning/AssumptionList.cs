@@ -11,15 +11,12 @@ namespace Recovery.Mechanics.Planning;
 /// <summary>All facts of a plan that are still to measure.</summary>
 internal static class AssumptionList
 {
-    private static readonly Assumption Choke = new("assume.angle-of-choke", "angle of choke of the axle straps", "the lowest bin, 0.49 of the choker rating", "A look at the hitch can more than double what the axle straps may carry.", RiggingSources.ChokeAngle);
     private static readonly Assumption Stretch = new("assume.strap-stretch", "load-stretch curve of the recovery strap, or one known load on it", "the stiffness band of its fibre, soft for stretch and energy, stiff for peaks", "Until then a tape on the strap tells the load only within a factor of two to three.", Lines.LinesSources.NylonWebbing);
     private static readonly Assumption Yield = new("assume.attachment-loads", "working and yield load of the attachments", "not known, the loads there are printed", "Their maker or dealer can say whether they carry it.", RiggingSources.Levels);
-    private static readonly Assumption Bight = new("assume.bight", "maker's figure for the bridle's bight in the strap's eye", "0.5 of the strap, from memory", "A figure replaces the 0.5 and its level.", RiggingSources.Bight);
 
     private static readonly Assumption Straight = new("assume.line-straight", "how the line runs between the two hitches, in height and in plan", "level and straight", "An inclined or slanting line carries more for the same pull and loads or lightens both machines.", PlanningSources.LineInclined);
     private static readonly Assumption Second = new("assume.second-pull", "whether this strap has already been pulled today", "a first pull; a second one is reckoned beside", "A strap that was pulled a moment ago is about twice as stiff: the same take-up loads it harder.", Lines.LinesSources.NylonWebbing);
     private static readonly Assumption Under = new("assume.brakes", "which wheels of the stuck machine have brakes or can be locked by its drive", "every wheel", "Wheels that cannot lock lower the high.", ResistanceSources.Composition);
-    private static readonly Assumption Wear = new("assume.wear", "how worn the gear is and how often somebody looks at it", "factor 1.2 on what is asked of a peak, as for yard slings", "Thoroughly inspected gear is asked 2.3 in place of 2.76 times the peak.", RiggingSources.PartialFactors);
 
     public static IReadOnlyList<Assumption> Of(RecoveryPlan plan, PullDemand demand)
     {
@@ -29,7 +26,7 @@ internal static class AssumptionList
         if (plan.Site.IsStraight) all.Add(Straight);
         if (plan.Procedure.SecondPull is null) all.Add(Second);
         if (plan.Stuck.Wheels != WheelMotion.Turning && plan.Stuck.Machine.Axles.All(a => a.Braked)) all.Add(Under);
-        if (plan.Rig.Parts.Any(p => p is Strap { Choked: true, AngleOfChoke: null })) all.Add(Choke);
+        if (plan.Rig.Parts.Any(p => p is Strap { Choked: true, AngleOfChoke: null })) all.Add(RigAssumptions.Choke);
 
         foreach (var part in plan.Rig.Parts)
         {
@@ -37,9 +34,9 @@ internal static class AssumptionList
             else if (part is Chain chain) all.AddRange(chain.Assumptions);
         }
 
-        if (plan.Rig.DeclaredWear is null) all.Add(Wear);
+        if (plan.Rig.DeclaredWear is null) all.Add(RigAssumptions.Wear);
         if (plan.Rig.LineStraps[0].Measured is null) all.Add(Stretch);
-        if (plan.Rig.Bridle is { } bridle && (bridle.Strap.MakersBightShare is null || plan.Rig.LineStraps[plan.Rig.LineStraps.Count - 1].MakersBightShare is null)) all.Add(Bight);
+        if (plan.Rig.Bridle is { } bridle && (bridle.Strap.MakersBightShare is null || plan.Rig.LineStraps[plan.Rig.LineStraps.Count - 1].MakersBightShare is null)) all.Add(RigAssumptions.Bight);
         if ((plan.Rig.Casualty.WorkingLoad is null && plan.Rig.Casualty.Yield is null) || (plan.Rig.Drawbar.WorkingLoad is null && plan.Rig.Drawbar.Yield is null)) all.Add(Yield);
         return all.GroupBy(a => a.Id, StringComparer.Ordinal).Select(g => g.First()).ToList().AsReadOnly();
     }

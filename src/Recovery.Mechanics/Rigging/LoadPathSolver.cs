@@ -77,9 +77,11 @@ internal sealed class LoadPathSolver
         for (var round = 0; round < MostRounds; round++)
         {
             Newton();
-            var change = Update();
-            if (change < 1e-13) break;
+            if (Update() < 1e-12) break;
         }
+
+        // The last update moved multipliers and ratios by next to nothing, and what is left of it is balanced out.
+        Newton();
 
         Residual = Gradient(out _) / _pull;
         if (!(Residual < Tolerance)) throw new SolverException("Load path", 0, _pull, Residual, Steps);
@@ -223,26 +225,33 @@ internal sealed class LoadPathSolver
 
     private void Newton()
     {
+        // A damping that grows where a step does not help and fades where it does: with enough of it every step goes down.
+        double damping = 0;
         for (var step = 0; step < MostSteps; step++)
         {
             var residual = Gradient(out var gradient);
-            if (residual < 1e-14 * _pull) return;
+            // Not a number where two nodes fall together: no way on, and the residual says so.
+            if (residual < 1e-14 * _pull || double.IsNaN(residual)) return;
             Steps++;
-            var direction = Hessian().Cholesky().Solve(-gradient);
-            double slope = gradient * direction, energy = Energy(), length = 1;
+            var energy = Energy();
             var old = (Vector3[])_at.Clone();
+            var hessian = Hessian();
             var moved = false;
-            for (var halving = 0; halving < 60; halving++)
+            for (var attempt = 0; attempt < 16 && !moved; attempt++)
             {
-                Move(old, direction, length);
-                // Near the end the energy no longer tells; there the forces do.
-                if (Energy() <= energy + (1e-4 * length * slope) - (1e-15 * Math.Abs(energy)) || Gradient(out _) < 0.9 * residual)
+                for (var d = 0; d < hessian.RowCount && damping > 0; d++) hessian[d, d] += damping;
+                var direction = Solve(hessian, gradient);
+                var length = direction is null ? 0 : Furthest(direction);
+                for (var halving = 0; halving < 8 && direction is not null; halving++)
                 {
-                    moved = true;
-                    break;
+                    Move(old, direction, length);
+                    // Near the end the energy no longer tells; there the forces do.
+                    moved = Energy() <= energy + (1e-4 * length * (gradient * direction)) - (1e-15 * Math.Abs(energy)) || Gradient(out _) < 0.9 * residual;
+                    if (moved) break;
+                    length /= 2;
                 }
 
-                length /= 2;
+                damping = moved ? (damping > 1e-6 * _pull ? damping / 10 : 0) : Math.Max(10 * damping, 1e-3 * _pull);
             }
 
             if (moved) continue;
@@ -250,6 +259,37 @@ internal sealed class LoadPathSolver
             return;
         }
     }
+
+    /// <summary>The step; null where the system is not regular to the rounding.</summary>
+    private static Vector<double>? Solve(Matrix<double> hessian, Vector<double> gradient)
+    {
+        try
+        {
+            return hessian.Cholesky().Solve(-gradient);
+        }
+        catch (ArgumentException)
+        {
+            return null;
+        }
+    }
+
+    /// <summary>Share of a step that shortens no segment to less than half: two nodes must not pass through each other.</summary>
+    private double Furthest(Vector<double> direction)
+    {
+        double share = 1;
+        foreach (var e in _elements)
+        {
+            for (var s = 0; s + 1 < e.Nodes.Length; s++)
+            {
+                var relative = (Step(direction, e.Nodes[s + 1]) - Step(direction, e.Nodes[s])).Length;
+                if (share * relative > 0.5 * Segment(e, s)) share = 0.5 * Segment(e, s) / relative;
+            }
+        }
+
+        return share;
+    }
+
+    private Vector3 Step(Vector<double> direction, int node) => _free[node] < 0 ? default : new Vector3(direction[3 * _free[node]], direction[(3 * _free[node]) + 1], direction[(3 * _free[node]) + 2]);
 
     private void Move(Vector3[] old, Vector<double> direction, double length)
     {

@@ -63,12 +63,12 @@ public sealed class RigGraph
 
     /// <summary>Checks every part on the worst end of each band: stretch soft and stiff, friction either way.</summary>
     /// <param name="policy">The design factor policy, named.</param>
-    /// <param name="wear">Wear factor: 1.0 thoroughly inspected, 1.10 used often without, 1.2 yard slings; 1 to 1.5. Without one 1.2 is taken.</param>
+    /// <param name="wear">Wear factor: 1.0 thoroughly inspected, 1.10 used often without, 1.2 yard slings; 1 to 1.5. Without one 1.2 is taken and listed as an assumption.</param>
     /// <returns>The check.</returns>
     /// <exception cref="ArgumentNullException">The policy is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The wear factor is outside its range.</exception>
-    public RigGraphCheck Check(DesignFactorPolicy policy, double wear = Rig.UndeclaredWear) =>
-        RigGraphCheck.Of(this, Guard.NotNull(policy, nameof(policy)), Guard.Range(wear, 1, 1.5, string.Empty, nameof(wear)));
+    public RigGraphCheck Check(DesignFactorPolicy policy, double? wear = null) =>
+        RigGraphCheck.Of(this, Guard.NotNull(policy, nameof(policy)), wear is { } factor ? Guard.Range(factor, 1, 1.5, string.Empty, nameof(wear)) : null);
 
     /// <summary>Gives the rig with one of its parts replaced by another of the same name or not.</summary>
     /// <param name="name">Name of a strap or of a joiner.</param>

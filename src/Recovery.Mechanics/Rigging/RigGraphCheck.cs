@@ -15,11 +15,11 @@ public sealed class RigGraphCheck
 {
     private readonly RigGraphEnvelope _envelope;
 
-    private RigGraphCheck(RigGraph graph, DesignFactorPolicy policy, double wear, RigGraphEnvelope envelope, IReadOnlyList<PartCheck> parts)
+    private RigGraphCheck(RigGraph graph, DesignFactorPolicy policy, double? wear, RigGraphEnvelope envelope, IReadOnlyList<PartCheck> parts)
     {
         Graph = graph;
         Policy = policy;
-        WearFactor = wear;
+        DeclaredWear = wear;
         _envelope = envelope;
         Parts = parts;
         Failures = GraphFailures.Of(graph, envelope);
@@ -31,8 +31,25 @@ public sealed class RigGraphCheck
     /// <summary>Gets the design factor policy as named.</summary>
     public DesignFactorPolicy Policy { get; }
 
-    /// <summary>Gets the wear factor that was counted.</summary>
-    public double WearFactor { get; }
+    /// <summary>Gets the wear factor as declared; null where nobody said how the gear is looked after.</summary>
+    public double? DeclaredWear { get; }
+
+    /// <summary>Gets the wear factor that was counted: the declared one, else 1.2.</summary>
+    public double WearFactor => DeclaredWear ?? Rig.UndeclaredWear;
+
+    /// <summary>Gets the facts that are still to measure, each with what it would change.</summary>
+    public IReadOnlyList<Assumption> Assumptions
+    {
+        get
+        {
+            var all = new List<Assumption>();
+            if (DeclaredWear is null) all.Add(RigAssumptions.Wear);
+            if (Graph.Links.Any(l => l.Part is { Choked: true, AngleOfChoke: null })) all.Add(RigAssumptions.Choke);
+            if (Parts.Any(p => p.Kind == PlaceKind.Bight)) all.Add(RigAssumptions.Bight);
+            if (Graph.Links.Any(l => l.Part.Measured is null)) all.Add(RigAssumptions.Stretch);
+            return all.AsReadOnly();
+        }
+    }
 
     /// <summary>Gets every place: the straps in their order, then the joiners.</summary>
     public IReadOnlyList<PartCheck> Parts { get; }
@@ -85,7 +102,7 @@ public sealed class RigGraphCheck
     public RigGraphCheck WithStrength(string part, Force breakingStrength)
     {
         var link = Graph.Links.FirstOrDefault(l => l.Part.Name == part) ?? throw new ArgumentException("The rig has no strap named '" + part + "'.", nameof(part));
-        return Of(Graph.Replace(part, link.Part.WithRating(Rating.BreakingStrength(breakingStrength))), Policy, WearFactor);
+        return Of(Graph.Replace(part, link.Part.WithRating(Rating.BreakingStrength(breakingStrength))), Policy, DeclaredWear);
     }
 
     /// <summary>Gives what follows: strength by the levels of the rig check, attachments, steel on free ends with the better arrangement, steel in the middle of the line, strap on strap, ratings and damage.</summary>
@@ -102,8 +119,9 @@ public sealed class RigGraphCheck
 
     internal Lines.LineLoadOutput Loads => _envelope.Loads;
 
-    internal static RigGraphCheck Of(RigGraph graph, DesignFactorPolicy policy, double wear)
+    internal static RigGraphCheck Of(RigGraph graph, DesignFactorPolicy policy, double? declaredWear)
     {
+        var wear = declaredWear ?? Rig.UndeclaredWear;
         policy.WithComputedPeak(nameof(policy));
         var envelope = RigGraphEnvelope.Of(graph);
         var parts = new List<PartCheck>();
@@ -113,7 +131,7 @@ public sealed class RigGraphCheck
             if (graph.Nodes[i].Joiner is { } joiner) Add(joiner, graph.Links.Count + i, envelope.OfJoiner(i), false, false);
         }
 
-        return new RigGraphCheck(graph, policy, wear, envelope, parts.AsReadOnly());
+        return new RigGraphCheck(graph, policy, declaredWear, envelope, parts.AsReadOnly());
 
         void Add(RigPart part, int index, double share, bool bight, bool runs)
         {

@@ -122,14 +122,39 @@ public sealed class RigGraphForces
 
         anchors = 1.0 / a * anchors;
         pullers = 1.0 / p * pullers;
+        var reach = Reach(graph);
+        var way = (pullers - anchors).Length;
         for (var i = 0; i < at.Length; i++)
         {
             if (graph.Nodes[i].Kind != RigNodeKind.Joint) continue;
-            var share = (i + 1.0) / (at.Length + 1);
+            // As far out as the straps from the anchors let it, a little stretched; only a pulled line leads to the others.
+            var share = double.IsInfinity(reach[i]) ? (i + 1.0) / (at.Length + 1) : Math.Min(0.95, (1.02 * reach[i] / way) + (1e-3 * i / at.Length));
             at[i] = anchors + (share * (pullers - anchors)) + new Vector3(0, 0.01 * Math.Sin(1 + (2.4 * i)), 0.01 * Math.Cos(1 + (2.4 * i)));
         }
 
         return at;
+    }
+
+    /// <summary>Length of strap from the nearest anchor to every node, half of a running one to what it runs through; the lines of pullers lead nowhere.</summary>
+    private static double[] Reach(RigGraph graph)
+    {
+        var reach = graph.Nodes.Select(n => n.Kind == RigNodeKind.Anchor ? 0 : double.PositiveInfinity).ToArray();
+        for (var round = 0; round < reach.Length; round++)
+        {
+            foreach (var link in graph.Links)
+            {
+                if (graph.Nodes[graph.IndexOf(link.Nodes[0])].Kind == RigNodeKind.Puller || graph.Nodes[graph.IndexOf(link.Nodes[link.Nodes.Count - 1])].Kind == RigNodeKind.Puller) continue;
+                var part = link.Part.Length.Meters / (link.Nodes.Count - 1);
+                for (var i = 1; i < link.Nodes.Count; i++)
+                {
+                    int a = graph.IndexOf(link.Nodes[i - 1]), b = graph.IndexOf(link.Nodes[i]);
+                    reach[b] = Math.Min(reach[b], reach[a] + part);
+                    reach[a] = Math.Min(reach[a], reach[b] + part);
+                }
+            }
+        }
+
+        return reach;
     }
 
     private int Index(string node)

@@ -53,7 +53,7 @@ public sealed record RigNode
     /// <exception cref="ArgumentException">The name is empty, or the joiner is none.</exception>
     public static RigNode Joint(string name, RigPart? joiner = null)
     {
-        if (joiner is Strap or Bridle) throw new ArgumentException(joiner.Name + " joins nothing: straps are links of a rig. A joiner is a shackle, a soft shackle or a block.", nameof(joiner));
+        if (joiner is not (null or Shackle or SoftShackle or SnatchBlock)) throw new ArgumentException(joiner.Name + " joins nothing: straps are links of a rig. A joiner is a shackle, a soft shackle or a block.", nameof(joiner));
         return new RigNode(name, RigNodeKind.Joint) { Joiner = joiner };
     }
 
