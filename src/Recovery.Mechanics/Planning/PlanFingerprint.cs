@@ -1,5 +1,6 @@
 using System;
 using System.Globalization;
+using Recovery.Mechanics.Machines;
 using Recovery.Mechanics.Resistance;
 using Recovery.Mechanics.Traction;
 
@@ -47,8 +48,22 @@ internal static class PlanFingerprint
             }
         }
 
+        AddTyres(ref hash, plan.Stuck.Machine);
+        AddTyres(ref hash, plan.Tower.Machine);
         foreach (var check in plan.Checks) hash.Add(check.Name);
         return hash.Value.ToString("x16", CultureInfo.InvariantCulture);
+    }
+
+    /// <summary>What findings on tyres rest on and the compiled numbers do not show.</summary>
+    private static void AddTyres(ref Hash hash, Machine machine)
+    {
+        foreach (var axle in machine.Axles)
+        {
+            hash.Add(axle.Tyre.Inflation.Pascals);
+            hash.Add(axle.Tyre.LowestInflation?.Pascals ?? -1);
+            hash.Add(axle.Tyre.HighestInflation?.Pascals ?? -1);
+            hash.Add(axle.OneDualReversed ? 1 : 0);
+        }
     }
 
     private static void Add(ref Hash hash, CompiledStuckMachine s)

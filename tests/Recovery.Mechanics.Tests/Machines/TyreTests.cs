@@ -123,6 +123,9 @@ public class TyreTests
         Assert.Empty(Tyre(RecoveryMeasures.DeflateTo(KPa(140)).ApplyTo(plan)));
         Assert.Equal(3, Tyre(RecoveryMeasures.DeflateTo(KPa(139)).ApplyTo(plan)).Count(id => id == "tyre.inflation-below-limit"));
         Assert.Equal(200, plan.Stuck.DeflatedTo(KPa(260)).Machine.Axles[0].Tyre.Inflation.Kilopascals, 1e-9);
+        // The limit decides the finding, so the fingerprint of the input shows it.
+        var other = plan.With(plan.Tower with { Machine = plan.Tower.Machine.WithAxles(plan.Tower.Machine.Axles.Select(a => a.WithTyre(a.Tyre.WithHighestInflation(KPa(900))))) });
+        Assert.NotEqual(plan.Assess().Fingerprint, other.Assess().Fingerprint);
         Assert.Equal("deflate-to", RecoveryMeasures.DeflateTo(KPa(140)).Key);
     }
 
