@@ -58,6 +58,21 @@ var tractor = new TowingMachine(
     PullSpeed = Speed.FromKilometersPerHour(2),
 };
 
+// A contractor's articulated tractor on duals, an hour away.
+var contractor = new TowingMachine(
+    new Machine(
+        "articulated tractor",
+        [new Axle("front axle", M(0), 4, tractorTyreRear, driven: true, M(2.6)), new Axle("rear axle", M(-3.9), 4, tractorTyreRear, driven: true, M(2.6))],
+        [new NamedLoad("tractor", Mass.FromTonnes(26), M(-1.75), M(1.2))]),
+    tractor.Soil,
+    hitchPosition: M(-5.2),
+    hitchHeight: M(0.5))
+{
+    FirmestConeIndex = Pressure.FromKilopascals(1200),
+    EnginePower = Power.FromKilowatts(400),
+    PullSpeed = Speed.FromKilometersPerHour(2),
+};
+
 // The gear, from the drawbar to the axle. Every rating says what it is.
 var rig = new Rig(
     new AttachmentPoint("drawbar", AttachmentKind.Drawbar, approvedByMaker: true),
@@ -92,3 +107,25 @@ Console.WriteLine();
 Console.WriteLine("AFTER THE BEST THREE MEASURES: " + string.Join("; ", best.Select(m => m.Title)));
 Console.WriteLine();
 Console.WriteLine(after.Assess().ToReport());
+
+// What more would it take? Every set of these measures is worked whole; the smallest that lifts the verdict is printed with its stages.
+Measure[] offered =
+[
+    RecoveryMeasures.FreeBelly(),
+    RecoveryMeasures.Detach("lifter front"),
+    RecoveryMeasures.DriveOwnWheels(),
+    RecoveryMeasures.OtherTower(contractor),
+    RecoveryMeasures.SlowerGear(Speed.FromKilometersPerHour(1)),
+    RecoveryMeasures.ReplacePart("recovery strap", new Strap("recovery strap", Fibre.Nylon, Rating.BreakingStrengthTonnes(150), M(16)) { Condition = StrapCondition.Wet }),
+    RecoveryMeasures.ReplacePart("bridle", Bridle.FreeRunning(new Strap("bridle", Fibre.Polyester, Rating.BreakingStrengthTonnes(120), M(18)), anchorSpacing: M(1.9))),
+    RecoveryMeasures.ReplacePart("axle strap", new Strap("axle strap", Fibre.Polyester, Rating.BreakingStrengthTonnes(120), M(1.6)) { Choked = true, AngleOfChoke = Angle.FromDegrees(125) }),
+    RecoveryMeasures.ReplacePart("shackle", new Shackle("shackle", Rating.WorkingLoadLimitTonnes(25, designFactor: 5), Mass.FromKilograms(18))),
+];
+var search = MeasureSearch.Run(after, offered);
+var last = search.Best.Measures.Aggregate(after, (p, measure) => measure.ApplyTo(p)).Assess();
+Console.WriteLine();
+Console.WriteLine("THE SMALLEST SET THAT LIFTS THE VERDICT, of " + search.SetsTried + " tried");
+Console.WriteLine();
+foreach (var measure in search.Best.Measures) Console.WriteLine("- " + measure.Title);
+Console.WriteLine();
+Console.WriteLine(last.ToDocument(DisplayUnits.Metric).Only("verdict", "why", "stages", "stop-when", "after-a-stop").ToText(72));

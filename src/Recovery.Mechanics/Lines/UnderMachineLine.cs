@@ -86,6 +86,15 @@ public sealed record UnderMachineLine
         return BellyEndBehindAxle is { } end && end.Meters < apex ? Length.FromMeters(UnderMachineKernel.LeastSpacing(width + StrapWidth.Meters, apex, end.Meters)) : null;
     }
 
+    /// <summary>Gives the clearance of every low part, as found and over the climb.</summary>
+    /// <param name="legLength">Length of one leg with its axle strap, 0.2 to 100 m.</param>
+    /// <param name="anchorSpacing">Distance between the anchors, 0.1 to 6 m.</param>
+    /// <param name="beyondEye">Length of the line from the eye to the drawbar, 0.5 to 300 m: under tension bridle and line are straight in side view.</param>
+    /// <returns>One entry a part, in their order; the least rise is the tightest place.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public IReadOnlyList<UnderMachineClearance> Clearances(Length legLength, Length anchorSpacing, Length beyondEye) =>
+        Clearances(Guard.Metres(legLength, 0.2, 100, nameof(legLength)), Guard.Metres(anchorSpacing, 0.1, 6, nameof(anchorSpacing)), Guard.Metres(beyondEye, 0.5, 300, nameof(beyondEye)));
+
     /// <summary>Gives the same with another value: the distance of the rear end of the belly behind the front axle. For callers whose language has no <c>with</c>.</summary>
     /// <param name="bellyEndBehindAxle">The value, as in <see cref="BellyEndBehindAxle"/>.</param>
     /// <returns>The changed copy.</returns>
@@ -107,26 +116,36 @@ public sealed record UnderMachineLine
 
     internal double Apex(double leg, double spacing) => UnderMachineKernel.Apex(leg, spacing, ApexHeight.Meters - AnchorHeight.Meters);
 
+    internal IReadOnlyList<UnderMachineClearance> Clearances(double leg, double spacing, double beyondEye)
+    {
+        var apex = Apex(leg, spacing);
+        var list = new List<UnderMachineClearance>(Parts.Count);
+        foreach (var part in Parts)
+        {
+            var gap = Gap(part, apex);
+            list.Add(new UnderMachineClearance(part, gap, gap < 0 ? 0 : Rise(part, gap, apex + beyondEye)));
+        }
+
+        return list.AsReadOnly();
+    }
+
     /// <summary>Checks the way of the line; <paramref name="beyondEye"/> is the line from the eye to the drawbar. Under tension bridle and line are straight in side view, so the far end that keeps its height is the drawbar and not the eye.</summary>
     internal void AddFindings(double leg, double spacing, double beyondEye, double? bellyWidth, double climb, List<Finding> findings)
     {
-        double apex = Apex(leg, spacing), za = AnchorHeight.Meters, ze = ApexHeight.Meters, half = StrapThickness.Meters / 2;
+        var apex = Apex(leg, spacing);
         if (bellyWidth is { } width) Belly(apex, spacing, width, findings);
         double least = double.PositiveInfinity;
         var tightest = string.Empty;
         foreach (var part in Parts)
         {
-            var x = part.BehindAxle.Meters;
-            var line = x < apex ? UnderMachineKernel.Height(za, ze, apex, x) : ze;
-            var gap = part.Height.Meters - line - half;
+            var gap = Gap(part, apex);
             if (gap < 0)
             {
                 findings.Add(new Finding(LinesFindings.FoulsMachine, "it bears on the " + part.Name));
                 continue;
             }
 
-            if (x >= apex + beyondEye) continue;
-            var rise = UnderMachineKernel.RiseToFoul(gap, x, Wheelbase.Meters, apex + beyondEye, 0);
+            var rise = Rise(part, gap, apex + beyondEye);
             if (rise >= least) continue;
             least = rise;
             tightest = part.Name;
@@ -134,6 +153,16 @@ public sealed record UnderMachineLine
 
         if (least < climb) findings.Add(new Finding(LinesFindings.FoulsInClimb, "the " + tightest, climb, least, "m"));
     }
+
+    private double Gap(UndersidePart part, double apex)
+    {
+        double x = part.BehindAxle.Meters, ze = ApexHeight.Meters;
+        return part.Height.Meters - (x < apex ? UnderMachineKernel.Height(AnchorHeight.Meters, ze, apex, x) : ze) - (StrapThickness.Meters / 2);
+    }
+
+    /// <summary>Rise of the front axle at which a part that is clear as found is touched; infinite where it never is, and behind the drawbar.</summary>
+    private double Rise(UndersidePart part, double gap, double drawbar) =>
+        part.BehindAxle.Meters >= drawbar ? double.PositiveInfinity : UnderMachineKernel.RiseToFoul(gap, part.BehindAxle.Meters, Wheelbase.Meters, drawbar, 0);
 
     private void Belly(double apex, double spacing, double width, List<Finding> findings)
     {

@@ -5,6 +5,7 @@ using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Resistance;
 using Recovery.Mechanics.Rigging;
 using Recovery.Mechanics.Traction;
+using UnitsNet;
 
 namespace Recovery.Mechanics.Planning;
 
@@ -36,6 +37,15 @@ public sealed class Assessment
     /// <summary>Gets what the towing machine has.</summary>
     public PullCapability Capability => _context.Capability;
 
+    /// <summary>Gets what several machines have together; null where one pulls alone.</summary>
+    public TeamPull? Team => _context.Team;
+
+    /// <summary>Gets what is sustained on the line along the ground: by the towing machine, by the team, through the tackle.</summary>
+    public ForceBand Sustained => ForceBand.FromNewtons(Available.Low, Available.Central, Available.High);
+
+    /// <summary>Gets the most that can come into the line along the ground.</summary>
+    public Force Imposable => Force.FromNewtons(Available.Imposable);
+
     /// <summary>Gets the line loads; null where the strength of a strap in the line is not known.</summary>
     public LineLoads? Loads => _context.Loads;
 
@@ -46,19 +56,22 @@ public sealed class Assessment
     public IReadOnlyList<MeasureWorth> Measures => MeasureList.Rank(Plan, Demand);
 
     /// <summary>Gets the stages in which the pull is raised; empty where the rig is not known.</summary>
-    public IReadOnlyList<PullStage> Stages => StageList.Of(this, Display.Metric);
+    public IReadOnlyList<PullStage> Stages => StageList.Of(this, Wording.Default);
 
     /// <summary>Gets what ends a pull at once, for this plan, in words that can be called out.</summary>
-    public IReadOnlyList<Precaution> StopCriteria => StopList.Criteria(this, Display.Metric);
+    public IReadOnlyList<Precaution> StopCriteria => StopList.Criteria(this, Wording.Default);
 
     /// <summary>Gets what is done again after every stop before tension comes on once more.</summary>
-    public IReadOnlyList<Precaution> AfterAStop => StopList.AfterAStop(this);
+    public IReadOnlyList<Precaution> AfterAStop => StopList.AfterAStop(this, Wording.Default);
+
+    /// <summary>Gets how far the line runs below each low part of the stuck machine, as found and over the climb; empty where that was not measured.</summary>
+    public IReadOnlyList<UnderMachineClearance> Clearances => LineUnderMachine.Clearances(Plan);
 
     /// <summary>Gets the areas to keep clear. Reach estimates and quoted rules: none of them is a distance at which people are out of danger.</summary>
-    public IReadOnlyList<HazardArea> HazardAreas => HazardAreaList.Of(this);
+    public IReadOnlyList<HazardArea> HazardAreas => HazardAreaList.Of(this, Wording.Default);
 
     /// <summary>Gets what has to be done and looked at before this pull, in order.</summary>
-    public IReadOnlyList<Precaution> Precautions => PrecautionList.Of(this, Display.Metric);
+    public IReadOnlyList<Precaution> Precautions => PrecautionList.Of(this, Wording.Default);
 
     /// <summary>Gets the facts that are still to measure, each with what it would change.</summary>
     public IReadOnlyList<Assumption> Assumptions => AssumptionList.Of(Plan, Demand);
@@ -68,6 +81,10 @@ public sealed class Assessment
 
     /// <summary>Gets the weakest standing among <see cref="Sources"/>: the standing of the whole.</summary>
     public Standing Standing => Standings.Weakest(Sources);
+
+    /// <summary>Works every number out step by step: demand, capability, line loads, each part of the gear, what flies, verdict, stages, areas.</summary>
+    /// <returns>One set of worked steps for each.</returns>
+    public IReadOnlyList<Working> Explain() => AssessmentExplanation.Of(this);
 
     /// <summary>Gets the version of the library and of its set of models.</summary>
     public static string ModelSet => "Recovery.Mechanics 0.1, Brixius (bias sustained, radial imposable and resistance), wall and floor composition 1";
@@ -85,7 +102,15 @@ public sealed class Assessment
     /// <param name="units">Units of the numbers.</param>
     /// <returns>The report.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The units are not one of the defined values.</exception>
-    public ReportDocument ToDocument(DisplayUnits units) => AssessmentReport.Of(this, Guard.Defined(units, units is DisplayUnits.Metric or DisplayUnits.Imperial, nameof(units)));
+    public ReportDocument ToDocument(DisplayUnits units) => ToDocument(units, ReportLanguage.English);
+
+    /// <summary>Gives the whole assessment in structured form and in a host's own language.</summary>
+    /// <param name="units">Units of the numbers.</param>
+    /// <param name="language">The words, by key.</param>
+    /// <returns>The report.</returns>
+    /// <exception cref="ArgumentNullException">The language is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The units are not one of the defined values.</exception>
+    public ReportDocument ToDocument(DisplayUnits units, ReportLanguage language) => AssessmentReport.Of(this, new Wording(new Display(Guard.Defined(units, units is DisplayUnits.Metric or DisplayUnits.Imperial, nameof(units))), Guard.NotNull(language, nameof(language))));
 
     /// <summary>Gives the whole assessment as plain text of 72 columns.</summary>
     /// <returns>The report, invariant culture, line feeds.</returns>
@@ -95,23 +120,26 @@ public sealed class Assessment
     /// <returns>The verdict.</returns>
     public override string ToString() => Verdict + ", " + Text.Number(Findings.Count) + " findings";
 
+    internal PullAvailable Available => _context.Available;
+
     internal static Assessment Of(RecoveryPlan plan)
     {
         var compiled = plan.Compiled;
         var demand = PullDemand.Estimate(plan.Stuck, compiled.Stuck, compiled.StuckOnStraightFrame);
         var capability = PullCapability.Estimate(plan.Tower, compiled.Tower);
+        var available = new PullAvailable(capability, compiled);
         LineLoads? loads = null;
         RigCheck? rig = null;
         if (compiled.Line is { } line)
         {
             var input = compiled.LineInput;
-            input.Pull = capability.ImposableNewtons * compiled.Tension;
+            input.Pull = available.Imposable * compiled.Tension;
             LineLoadKernel.Evaluate(input, out var output);
-            loads = new LineLoads(line, plan.Procedure, input, output);
+            loads = new LineLoads(line, compiled.Procedure, input, output);
             rig = RigCheck.Of(plan.Rig, plan.Policy, loads, compiled.Places);
         }
 
-        var context = new PlanContext(plan, demand, capability, loads, rig);
+        var context = new PlanContext(plan, demand, capability, available, loads, rig);
         var findings = new List<Finding>(24);
         for (var i = 0; i < plan.Checks.Count; i++) plan.Checks[i].Inspect(context, findings);
         if (!ReferenceEquals(plan.Checks, StandardChecks.All)) LeftOut(plan, findings);

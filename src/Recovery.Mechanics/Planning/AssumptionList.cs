@@ -20,7 +20,8 @@ internal static class AssumptionList
 
     public static IReadOnlyList<Assumption> Of(RecoveryPlan plan, PullDemand demand)
     {
-        var all = new List<Assumption>(demand.Assumptions);
+        var all = new List<Assumption>(plan.FilledIn);
+        all.AddRange(demand.Assumptions);
         if (plan.RemouldingIndexBorrowed) all.Add(CapabilityAssumptions.RemouldingIndex);
         foreach (var assumption in CapabilityAssumptions.List(plan.Tower)) all.Add(assumption);
         if (plan.Site.IsStraight) all.Add(Straight);

@@ -17,7 +17,13 @@ internal sealed class CompiledPlan
         Line = plan.Rig.Line;
         Places = RigPlaces.From(plan.Rig, plan.Policy, plan.Rig.WearAndTwist);
         Tension = plan.Site.Tension;
-        if (Line is { } line) LineInput = LineLoads.InputOf(0, plan.Tower.Machine.MassKilograms, line, plan.Procedure, Bedded(plan.Rig));
+        Team = plan.Team is { } team ? TeamPull.Estimate(team) : null;
+        Tackle = plan.Tackle;
+        Procedure = Slower(plan.Procedure, Tackle?.Parts ?? 1);
+        var mass = plan.Tower.Machine.MassKilograms;
+        foreach (var member in plan.Ahead) mass += member.Tower.Machine.MassKilograms;
+        if (Tackle is { } tackle) mass *= tackle.Parts * tackle.Parts;
+        if (Line is { } line) LineInput = LineLoads.InputOf(0, mass, line, Procedure, Bedded(plan.Rig));
     }
 
     public CompiledStuckMachine Stuck { get; }
@@ -27,6 +33,14 @@ internal sealed class CompiledPlan
     public CapabilityFlat Tower { get; }
 
     public ElasticLine? Line { get; }
+
+    /// <summary>Several machines in line; null where one pulls alone.</summary>
+    public TeamPull? Team { get; }
+
+    public LineTackle? Tackle { get; }
+
+    /// <summary>The procedure as the line feels it: through a tackle its speeds are divided by the parts.</summary>
+    public PullProcedure Procedure { get; }
 
     public RigPlace[] Places { get; }
 
@@ -45,6 +59,15 @@ internal sealed class CompiledPlan
         DemandKernel.Compose(straight.Flat, DemandBounds.CentralState(straight.Assumptions, stuck.Wheels == WheelMotion.Locked), out var other);
         return System.Math.Max(terms.Total, other.Total);
     }
+
+    private static PullProcedure Slower(PullProcedure p, int parts) => parts == 1 ? p : p with
+    {
+        LockedGear = p.LockedGear / parts,
+        ApproachSpeed = p.ApproachSpeed / parts,
+        Slack = p.Slack / parts,
+        CarelessSpeed = p.CarelessSpeed / parts,
+        CarelessSlack = p.CarelessSlack / parts,
+    };
 
     private static double Bedded(Rig rig)
     {

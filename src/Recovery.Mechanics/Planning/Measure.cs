@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using Recovery.Mechanics.Provenance;
 
 namespace Recovery.Mechanics.Planning;
@@ -9,16 +10,16 @@ public sealed class Measure
 {
     private readonly Func<RecoveryPlan, RecoveryPlan> _edit;
 
-    internal Measure(string key, string title, string caution, Func<RecoveryPlan, RecoveryPlan> edit)
-        : this(key, title, caution, edit, null)
+    internal Measure(string key, string textKey, IReadOnlyList<string> values, Func<RecoveryPlan, RecoveryPlan> edit)
+        : this(key, textKey, values, edit, null)
     {
     }
 
-    private Measure(string key, string title, string caution, Func<RecoveryPlan, RecoveryPlan> edit, Effort? effort)
+    private Measure(string key, string textKey, IReadOnlyList<string> values, Func<RecoveryPlan, RecoveryPlan> edit, Effort? effort)
     {
         Key = key;
-        Title = title;
-        Caution = caution;
+        TextKey = textKey;
+        Values = values;
         Effort = effort;
         _edit = edit;
     }
@@ -27,10 +28,16 @@ public sealed class Measure
     public string Key { get; }
 
     /// <summary>Gets what is done, in words.</summary>
-    public string Title { get; }
+    public string Title => Wording.Default.Title(this);
 
     /// <summary>Gets what to mind while doing it; empty where there is nothing of its own.</summary>
-    public string Caution { get; }
+    public string Caution => Wording.Default.Caution(this);
+
+    /// <summary>Gets the key of its text, as in <see cref="ReportLanguage"/> behind <c>measure.</c>.</summary>
+    public string TextKey { get; }
+
+    /// <summary>Gets the values that its text takes.</summary>
+    public IReadOnlyList<string> Values { get; }
 
     /// <summary>Gets what it costs the people on the spot; null where the caller has not said.</summary>
     public Effort? Effort { get; }
@@ -39,7 +46,7 @@ public sealed class Measure
     /// <param name="effort">What it costs.</param>
     /// <returns>The measure.</returns>
     /// <exception cref="ArgumentNullException">The effort is null.</exception>
-    public Measure WithEffort(Effort effort) => new(Key, Title, Caution, _edit, Guard.NotNull(effort, nameof(effort)));
+    public Measure WithEffort(Effort effort) => new(Key, TextKey, Values, _edit, Guard.NotNull(effort, nameof(effort)));
 
     /// <summary>Gives the plan after the measure.</summary>
     /// <param name="plan">The plan before.</param>

@@ -26,10 +26,10 @@ public sealed record MeasureEffect
     public Force DemandSaved => Force.FromNewtons(Before.Demand.CentralNewtons - After.Demand.CentralNewtons);
 
     /// <summary>Gets what it adds to the pull that is sustained, central.</summary>
-    public Force CapabilityGained => Force.FromNewtons(After.Capability.CentralNewtons - Before.Capability.CentralNewtons);
+    public Force CapabilityGained => Force.FromNewtons(After.Available.Central - Before.Available.Central);
 
     /// <summary>Gets what it adds to the load that the puller can impose on the gear.</summary>
-    public Force GearLoadAdded => Force.FromNewtons(After.Capability.ImposableNewtons - Before.Capability.ImposableNewtons);
+    public Force GearLoadAdded => Force.FromNewtons(After.Available.Imposable - Before.Available.Imposable);
 
     /// <summary>Gets the sustained pull over the central demand, before.</summary>
     public double MarginBefore => MeasureSearch.Margin(Before);

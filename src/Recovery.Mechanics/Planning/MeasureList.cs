@@ -73,14 +73,15 @@ public static class MeasureList
         var after = PullDemand.Estimate(measure.ApplyTo(plan).Stuck);
         var own = measure.Key == "drive" ? before.DrivingOwnWheels : null;
         var central = own?.Total.Newtons ?? before.CentralNewtons - after.CentralNewtons;
-        return new MeasureWorth(measure, before.LowNewtons - after.LowNewtons, central, before.HighNewtons - after.HighNewtons, before.DepthRuleNewtons - after.DepthRuleNewtons, own?.Reason ?? Reason(measure, before, after, central));
+        return new MeasureWorth(measure, before.LowNewtons - after.LowNewtons, central, before.HighNewtons - after.HighNewtons, before.DepthRuleNewtons - after.DepthRuleNewtons, own is null ? Reason(measure, before, after, central) : "reason.own-wheels", own?.Reason);
     }
 
+    /// <summary>Key of the reason why a measure is worth little, or adds; empty where the number speaks for itself.</summary>
     private static string Reason(Measure measure, PullDemand before, PullDemand after, double central)
     {
-        if (measure.Key == "deflate" && central < 0.02 * before.CentralNewtons && before.Stuck.AnyWheelBuried) return "a buried wheel is held by the soil round it, not by its pressure";
-        if (measure.Key == "free-belly") return "its drag goes, its load comes onto the wheels: the net counts";
-        if (after.HighNewtons > before.HighNewtons + 1) return "a lighter machine can lift more of its sealed belly, which adds at the high";
-        return central < 0 ? "it moves load to where it costs more" : string.Empty;
+        if (measure.Key == "deflate" && central < 0.02 * before.CentralNewtons && before.Stuck.AnyWheelBuried) return "reason.deflate";
+        if (measure.Key == "free-belly") return "reason.free-belly";
+        if (central < 0) return "reason.negative";
+        return after.HighNewtons > before.HighNewtons + 1 && after.Stuck.Belly is not null ? "reason.lighter-lifts" : string.Empty;
     }
 }

@@ -106,7 +106,7 @@ public sealed class MeasureSearch
     public override string ToString() => Best + (IsExhaustive ? " (all sets tried)" : " (greedy: a bound, not the best)");
 
     /// <summary>Sustained pull over central demand; on a slope that would take the machine out by itself over a thousandth of its weight.</summary>
-    internal static double Margin(Assessment a) => a.Capability.CentralNewtons / Math.Max(a.Demand.CentralNewtons, 1e-3 * a.Demand.Stuck.Machine.WeightNewtons);
+    internal static double Margin(Assessment a) => a.Available.Central / Math.Max(a.Demand.CentralNewtons, 1e-3 * a.Demand.Stuck.Machine.WeightNewtons);
 
     internal static double? Gear(Assessment a) => a.Rig?.Weakest is { Reserve: { } reserve } weakest ? reserve / weakest.Floor : null;
 

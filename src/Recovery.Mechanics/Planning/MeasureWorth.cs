@@ -6,14 +6,15 @@ namespace Recovery.Mechanics.Planning;
 /// <summary>What one measure takes off the demand when it is done alone.</summary>
 public sealed record MeasureWorth
 {
-    internal MeasureWorth(Measure measure, double low, double central, double high, double depthRule, string reason)
+    internal MeasureWorth(Measure measure, double low, double central, double high, double depthRule, string reasonKey, string? reasonWords)
     {
         Measure = measure;
         Low = Force.FromNewtons(low);
         Central = Force.FromNewtons(central);
         High = Force.FromNewtons(high);
         DepthRule = Force.FromNewtons(depthRule);
-        Reason = reason;
+        ReasonKey = reasonKey;
+        ReasonWords = reasonWords;
     }
 
     /// <summary>Gets the measure.</summary>
@@ -32,7 +33,12 @@ public sealed record MeasureWorth
     public Force DepthRule { get; }
 
     /// <summary>Gets why it is worth little, or adds; empty where the number speaks for itself.</summary>
-    public string Reason { get; }
+    public string Reason => ReasonKey.Length == 0 ? string.Empty : ReportLanguage.English.Say(ReasonKey, ReasonWords ?? string.Empty);
+
+    internal string? ReasonWords { get; }
+
+    /// <summary>Gets the key of the reason, as in <see cref="ReportLanguage"/>; empty where there is none.</summary>
+    public string ReasonKey { get; }
 
     /// <summary>Gives the worth in one line, invariant culture.</summary>
     /// <returns>Title and central worth.</returns>

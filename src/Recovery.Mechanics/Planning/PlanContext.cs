@@ -8,11 +8,12 @@ namespace Recovery.Mechanics.Planning;
 /// <summary>A plan with what has been worked out for it: what the checks look at.</summary>
 public sealed class PlanContext
 {
-    internal PlanContext(RecoveryPlan plan, PullDemand demand, PullCapability capability, LineLoads? loads, RigCheck? rig)
+    internal PlanContext(RecoveryPlan plan, PullDemand demand, PullCapability capability, in PullAvailable available, LineLoads? loads, RigCheck? rig)
     {
         Plan = plan;
         Demand = demand;
         Capability = capability;
+        Available = available;
         Loads = loads;
         Rig = rig;
     }
@@ -25,6 +26,12 @@ public sealed class PlanContext
 
     /// <summary>Gets the capability.</summary>
     public PullCapability Capability { get; }
+
+    /// <summary>Gets several machines in line; null where one pulls alone.</summary>
+    public TeamPull? Team => Plan.Compiled.Team;
+
+    /// <summary>Gets what comes to the line.</summary>
+    internal PullAvailable Available { get; }
 
     /// <summary>Gets the line loads; null where the strength of a strap in the line is not known.</summary>
     public LineLoads? Loads { get; }

@@ -50,6 +50,17 @@ internal static class PlanFingerprint
 
         AddTyres(ref hash, plan.Stuck.Machine);
         AddTyres(ref hash, plan.Tower.Machine);
+        if (c.Team is { } team)
+        {
+            foreach (var value in (double[])[team.Sustained.LowNewtons, team.Sustained.CentralNewtons, team.Sustained.HighNewtons, team.Imposable.Newtons]) hash.Add(value);
+            foreach (var member in team.Team.Members) hash.Add(member + "|" + (member.FrontRating?.Newtons ?? -1).ToString("R", CultureInfo.InvariantCulture));
+        }
+
+        if (c.Tackle is { } tackle)
+        {
+            foreach (var value in (double[])[tackle.Parts, tackle.AnchorHolds?.Newtons ?? -1, tackle.BlockRating?.Newtons ?? -1]) hash.Add(value);
+        }
+
         foreach (var check in plan.Checks) hash.Add(check.Name);
         return hash.Value.ToString("x16", CultureInfo.InvariantCulture);
     }

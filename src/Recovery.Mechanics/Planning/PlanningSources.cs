@@ -17,6 +17,8 @@ internal static class PlanningSources
     public static readonly Source Sideways = new("line-sideways", "Sideways part of the line and the share of the weight on the loaded side: statics; the levels (2 degrees to be mentioned, lift of one side to stop) are judgement of this library", Standing.Judgement);
     public static readonly Source Schedule = new("pull-schedule", "Four stages of equal steps up to the least allowed load: judgement of this library", Standing.Judgement);
 
+    public static readonly Source Tackle = new("plan-tackle", "Tackle in a plan: a tenth of the load for each sheave counts against the sustained pull and not against the load on the gear; the anchor holds the parts but one: TB 9-2350-292-10 for the friction, statics, the severities are judgement of this library", Standing.Judgement);
+
     /// <summary>All sources of the room.</summary>
-    public static IEnumerable<Source> All { get; } = [PlanRules, DigFirst, PeopleBetween, HitchLow, LineVictims, RunsOn, LineInclined, Sideways, Schedule];
+    public static IEnumerable<Source> All { get; } = [PlanRules, DigFirst, PeopleBetween, HitchLow, LineVictims, RunsOn, LineInclined, Sideways, Schedule, Tackle];
 }

@@ -13,6 +13,22 @@ public sealed class ReportDocument
     /// <summary>Gets the sections.</summary>
     public IReadOnlyList<ReportSection> Sections { get; }
 
+    /// <summary>Keeps some sections, in their order.</summary>
+    /// <param name="keys">Keys of the sections that are kept.</param>
+    /// <returns>The shorter report; the sections that were left out are still true of the plan.</returns>
+    /// <exception cref="System.ArgumentNullException">The keys are null.</exception>
+    public ReportDocument Only(params string[] keys)
+    {
+        Guard.NotNull(keys, nameof(keys));
+        var kept = new List<ReportSection>();
+        foreach (var section in Sections)
+        {
+            if (System.Array.IndexOf(keys, section.Key) >= 0) kept.Add(section);
+        }
+
+        return new ReportDocument(kept.AsReadOnly());
+    }
+
     /// <summary>Renders plain text in a fixed width, for a phone.</summary>
     /// <param name="columns">Width, 40 to 200 columns.</param>
     /// <returns>Text with line feeds.</returns>

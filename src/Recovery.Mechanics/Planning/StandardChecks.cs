@@ -58,19 +58,40 @@ public static class StandardChecks
     {
         const double Stop = 0.9, Undecided = 1.1;
         var name = c.Plan.Tower.Machine.Name;
-        double demand = c.Demand.CentralNewtons, sustained = c.Capability.CentralNewtons;
-        if (sustained < Stop * demand) findings.Add(new Finding(TractionFindings.WillNotMove, name, demand / 1000, sustained / 1000, "kN"));
-        else if (sustained < Undecided * demand) findings.Add(new Finding(TractionFindings.Undecided, name, demand / 1000, sustained / 1000, "kN"));
-        else if (c.Capability.CentralNewtons < c.Demand.HighNewtons) findings.Add(new Finding(TractionFindings.BandsOverlap, name, c.Demand.HighNewtons / 1000, sustained / 1000, "kN"));
+        double demand = c.Demand.CentralNewtons, sustained = c.Available.Central;
+        var together = c.Team?.Team.ToString() ?? name;
+        if (sustained < Stop * demand) findings.Add(new Finding(TractionFindings.WillNotMove, together, demand / 1000, sustained / 1000, "kN"));
+        else if (sustained < Undecided * demand) findings.Add(new Finding(TractionFindings.Undecided, together, demand / 1000, sustained / 1000, "kN"));
+        else if (sustained < c.Demand.HighNewtons) findings.Add(new Finding(TractionFindings.BandsOverlap, together, c.Demand.HighNewtons / 1000, sustained / 1000, "kN"));
         if (c.Capability.LowNewtons < 0.05 * c.Capability.Flat.Weight) findings.Add(new Finding(TractionFindings.PullerMayBog, name, available: c.Capability.LowNewtons / 1000, unit: "kN"));
-        var line = c.Loads?.Output.Procedure ?? c.Capability.ImposableNewtons;
-        var nose = c.Capability.NoseRatio(line);
+        if (c.Capability.LimitedBy == PullLimit.Power) findings.Add(new Finding(TractionFindings.PowerLimited, name, c.Capability.TractionLimit.Newtons / 1000, c.Capability.CentralNewtons / 1000, "kN"));
+        if (c.Plan.Tackle is { } tackle) Tackle(c, tackle, findings);
+        if (c.Team is { } team)
+        {
+            findings.AddRange(team.Findings);
+            return;
+        }
+
+        var nose = c.Capability.NoseRatio(AtHitch(c.Loads, c.Available));
         if (nose > NoseKernel.Caution)
             findings.Add(new Finding(nose >= 1 ? TractionFindings.NoseLift : TractionFindings.NoseLight, name, nose * c.Capability.Flat.NoseMoment / 1000, c.Capability.Flat.NoseMoment / 1000, "kN m"));
-        if (c.Capability.LimitedBy == PullLimit.Power) findings.Add(new Finding(TractionFindings.PowerLimited, name, c.Capability.TractionLimit.Newtons / 1000, sustained / 1000, "kN"));
-        if (c.Plan.Tower.HitchRating is { } rating && c.Capability.ImposableNewtons > rating.Newtons)
-            findings.Add(new Finding(TractionFindings.HitchRatingExceeded, name, c.Capability.ImposableNewtons / 1000, rating.Newtons / 1000, "kN"));
+        if (c.Plan.Tower.HitchRating is { } rating && c.Available.AtHitch > rating.Newtons)
+            findings.Add(new Finding(TractionFindings.HitchRatingExceeded, name, c.Available.AtHitch / 1000, rating.Newtons / 1000, "kN"));
         CapabilityFindings.AddHitching(c.Capability, findings);
+    }
+
+    /// <summary>Force at the hitch of the towing machine at the procedure peak; a tackle divides that of the line.</summary>
+    internal static double AtHitch(LineLoads? loads, in PullAvailable available) => loads is null ? available.AtHitch : loads.Output.Procedure / available.Advantage;
+
+    private static void Tackle(PlanContext c, LineTackle tackle, List<Finding> findings)
+    {
+        var subject = tackle.ToString();
+        double anchor = c.Available.AtHitch * (tackle.Parts - 1), planning = c.Demand.PlanningHigh.Newtons;
+        if (c.Available.Central < planning) findings.Add(new Finding(PlanningFindings.TackleShort, subject, planning / 1000, c.Available.Central / 1000, "kN"));
+        if (tackle.AnchorHolds is not { } holds) findings.Add(new Finding(PlanningFindings.TackleAnchorUnknown, subject, anchor / 1000, unit: "kN"));
+        else if (holds.Newtons < anchor) findings.Add(new Finding(PlanningFindings.TackleAnchorGives, subject, anchor / 1000, holds.Kilonewtons, "kN"));
+        if (tackle.BlockRating is not { } rating) findings.Add(new Finding(PlanningFindings.TackleBlocksUnknown, subject, c.Available.Imposable / 1000, unit: "kN"));
+        else if (rating.Newtons < c.Available.Imposable) findings.Add(new Finding(PlanningFindings.TackleBlocksExceeded, subject, c.Available.Imposable / 1000, rating.Kilonewtons, "kN"));
     }
 
     private static void Procedure(PlanContext c, List<Finding> findings)
@@ -94,15 +115,7 @@ public static class StandardChecks
             return;
         }
 
-        double reach = 0, beyond = 0, climb = 0;
-        foreach (var strap in plan.Rig.LineStraps) beyond += strap.Length.Meters;
-        for (var i = plan.Rig.BridleIndex + 1; i < plan.Rig.Parts.Count; i++)
-        {
-            if (plan.Rig.Parts[i] is Strap strap) reach += strap.Length.Meters / (strap.Choked ? 2 : 1);
-        }
-
-        foreach (var sinkage in plan.Stuck.Sinkage) climb = Math.Max(climb, sinkage.Meters);
-        way.AddFindings((bridle.Strap.Length.Meters / 2) + reach, bridle.SpacingMetres, beyond, plan.Stuck.Belly?.Width.Meters, climb, findings);
+        way.AddFindings(LineUnderMachine.Leg(plan), bridle.SpacingMetres, LineUnderMachine.BeyondEye(plan), plan.Stuck.Belly?.Width.Meters, LineUnderMachine.Climb(plan), findings);
     }
 
     private static void SlopeAndDirection(PlanContext c, List<Finding> findings)
@@ -118,7 +131,7 @@ public static class StandardChecks
             else if (slope > firm) findings.Add(new Finding(PlanningFindings.MayRunAway, name, slope / 1000, firm / 1000, "kN"));
         }
 
-        var tension = c.Capability.ImposableNewtons * plan.Compiled.Tension;
+        var tension = c.Available.Imposable * plan.Compiled.Tension;
         double pitch = plan.Site.LinePitch.Radians, yaw = Math.Abs(plan.Site.LineYaw.Radians);
         if (Math.Abs(pitch) > Mentioned) findings.Add(new Finding(PlanningFindings.LineInclined, pitch > 0 ? "lifts" : "presses on", Math.Abs(SidePullKernel.Vertical(tension, pitch)) / 1000, unit: "kN"));
         if (yaw <= Mentioned) return;

@@ -48,7 +48,7 @@ public sealed record StuckMachine
     public IReadOnlyList<Length> Sinkage { get; private init; }
 
     /// <summary>Gets the direction in which it is to be drawn.</summary>
-    public PullDirection Direction { get; }
+    public PullDirection Direction { get; private init; }
 
     /// <summary>Gets the slope along the pull, positive where the ground rises in the direction of the pull.</summary>
     public Grade Grade { get; init; }
@@ -162,6 +162,17 @@ public sealed record StuckMachine
     /// <summary>Has the machine drive its own wheels gently with the pull: they turn. Its gross traction is a resource listed apart, never taken off the demand.</summary>
     /// <returns>The stuck machine with turning wheels.</returns>
     public StuckMachine DrivingItsWheels() => this with { Wheels = WheelMotion.Turning, DrivesItsWheels = true };
+
+    /// <summary>Turns the pull round. The slope along the pull changes its sign; what was dug, the slope of the rut and which wheels meet uncut soil belonged to the other side and are open again.</summary>
+    /// <returns>The stuck machine, to be drawn the other way.</returns>
+    public StuckMachine DrawnTheOtherWay() => this with
+    {
+        Direction = Direction == PullDirection.Forwards ? PullDirection.Rearwards : PullDirection.Forwards,
+        Grade = Grade.FromAngle(Angle.FromRadians(-Grade.Radians)),
+        DugSlope = null,
+        ExitSlope = null,
+        MeetsUncutSoil = null,
+    };
 
     /// <summary>Gives the same with another value: the uncut soil beside it. For callers whose language has no <c>with</c>.</summary>
     /// <param name="soil">The value, as in <see cref="Soil"/>.</param>

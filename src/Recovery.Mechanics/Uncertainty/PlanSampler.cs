@@ -24,6 +24,7 @@ public sealed class PlanSampler
 
     private PlanSampler(RecoveryPlan plan, SampledInput[] inputs, GaussianCopula? correlation)
     {
+        if (plan.Ahead.Count > 0 || plan.Tackle is not null) throw new ArgumentException("A plan with machines ahead of the towing machine or with a tackle cannot be sampled: assess it, or sample the pull of one machine.", nameof(plan));
         Plan = plan;
         _inputs = inputs;
         Correlation = correlation;
@@ -50,12 +51,14 @@ public sealed class PlanSampler
     /// <param name="plan">The plan.</param>
     /// <returns>The sampler.</returns>
     /// <exception cref="ArgumentNullException">The plan is null.</exception>
+    /// <exception cref="ArgumentException">The plan pulls with machines ahead or through a tackle.</exception>
     public static PlanSampler For(RecoveryPlan plan) => new(Guard.NotNull(plan, nameof(plan)), [], null);
 
     /// <summary>Makes a sampler with the default spreads of a plan.</summary>
     /// <param name="plan">The plan.</param>
     /// <returns>The sampler.</returns>
     /// <exception cref="ArgumentNullException">The plan is null.</exception>
+    /// <exception cref="ArgumentException">The plan pulls with machines ahead or through a tackle.</exception>
     public static PlanSampler WithDefaults(RecoveryPlan plan) => new(Guard.NotNull(plan, nameof(plan)), [.. PlanDefaults.For(plan)], null);
 
     /// <summary>Gives the sampler with a spread on an input, in the place of an earlier one.</summary>

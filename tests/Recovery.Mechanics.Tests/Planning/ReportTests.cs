@@ -15,9 +15,23 @@ public class ReportTests
     public void The_structured_report_has_its_sections_in_order_of_reading()
     {
         var document = ReferencePlans.AsFound().Assess().ToDocument(DisplayUnits.Metric);
-        Assert.Equal(["verdict", "why", "demand", "self-recovery", "capability", "gear", "failures", "measures", "stages", "keep-clear", "before", "to-measure", "about"], document.Sections.Select(s => s.Key));
+        Assert.Equal(["verdict", "why", "words", "demand", "self-recovery", "capability", "gear", "failures", "measures", "clearance", "stages", "keep-clear", "before", "to-measure", "about"], document.Sections.Select(s => s.Key));
         Assert.All(document.Sections, s => Assert.NotEmpty(s.Blocks));
         Assert.All(document.Sections.SelectMany(s => s.Blocks).Where(b => b.Kind == ReportBlockKind.Table), t => Assert.All(t.Rows, r => Assert.Equal(t.Header.Count, r.Count)));
+    }
+
+    [Fact]
+    public void The_clearance_table_shows_gap_and_rise_of_every_low_part()
+    {
+        // Leg 10 + 1 m on 1.9 m: eye sqrt(11^2 - 0.95^2 - 0.1^2) = 10.95844 m behind the axle. Leg height at 6.8 m: 0.4 - 0.1 x 6.8/10.95844 = 0.337947 m; gap to 0.60 m less half of 0.02 m: 0.252053 m.
+        // Rise with the drawbar 15 m behind the eye: 0.252053/(6.8 (1/4.9 - 1/25.95844)) = 0.223888 m.
+        var plan = PlanStoryTests.Stories["line.fouls-in-climb"]();
+        plan = plan.With(plan.Site with { UnderMachine = new Recovery.Mechanics.Lines.UnderMachineLine(M(8.5), M(4.9), M(0.4), M(0.3), [new Recovery.Mechanics.Lines.UndersidePart("rear axle", M(6.8), M(0.60))]) });
+        var clearance = Assert.Single(plan.Assess().Clearances);
+        Assert.Equal(0.252053, clearance.Gap.Meters, 2e-6);
+        Assert.Equal(0.223888, clearance.RiseAtContact!.Value.Meters, 2e-6);
+        var table = plan.Assess().ToDocument(DisplayUnits.Metric).Sections.Single(x => x.Key == "clearance").Blocks[0];
+        Assert.Equal(["rear axle", "0.25 m", "0.22 m"], table.Rows.Single());
     }
 
     [Fact]

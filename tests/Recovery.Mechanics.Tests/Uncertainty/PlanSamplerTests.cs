@@ -23,7 +23,15 @@ namespace Recovery.Mechanics.Tests.Uncertainty;
 /// <summary>The sampled plan against the assessed one, and what sampling promises.</summary>
 public class PlanSamplerTests
 {
-    public static TheoryData<string> StoryNames => [.. PlanStoryTests.Stories.Keys];
+    public static TheoryData<string> StoryNames => [.. PlanStoryTests.Stories.Where(s => s.Value().Tackle is null).Select(s => s.Key)];
+
+    [Fact]
+    public void A_tackle_and_a_team_are_refused_with_words()
+    {
+        Assert.Contains("with a tackle cannot be sampled", Assert.Throws<ArgumentException>(() => PlanSampler.For(ReferencePlans.Gentle().WithTackle(new LineTackle(2)))).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>(() => PlanSampler.WithDefaults(ReferencePlans.Gentle().WithAhead([new Recovery.Mechanics.Traction.TeamMember(Planning.ArrangementTests.Second())])));
+    }
+
 
     [Theory]
     [MemberData(nameof(StoryNames))]

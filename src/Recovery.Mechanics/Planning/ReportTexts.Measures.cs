@@ -1,0 +1,53 @@
+namespace Recovery.Mechanics.Planning;
+
+/// <content>The measures: titles and what to mind.</content>
+internal static partial class ReportTexts
+{
+    private static string[] MeasureTitles =>
+    [
+        "measure.unload", "unload the {0}",
+        "measure.unload.mind", "an unloading conveyor that must leave its cradle is restrained so that it cannot swing",
+        "measure.unload-part", "unload the {0} to {1} %",
+        "measure.unload-part.mind", "an unloading conveyor that must leave its cradle is restrained so that it cannot swing",
+        "measure.detach", "take off the {0}",
+        "measure.detach.mind", "it acts with a lever ahead of the front axle and can load the rear axles when it is gone",
+        "measure.deflate", "let the tyres down to the lowest pressure their maker lists",
+        "measure.deflate.mind", "restore it before the road",
+        "measure.dig", "dig the ground away on the pull side of the wheels to a ramp of 1:{0}",
+        "measure.dig.mind", "nobody under the machine; drains and cables first",
+        "measure.dig-with-sides", "dig the ground away on the pull side of the wheels to a ramp of 1:{0}, the side walls free",
+        "measure.dig-with-sides.mind", "nobody under the machine; drains and cables first",
+        "measure.vent", "let air or water in behind the wheels and under the belly",
+        "measure.free-belly", "dig the belly free",
+        "measure.free-belly.mind", "nobody under the machine; its load goes onto the wheels",
+        "measure.drive", "let the machine drive its own wheels gently with the pull",
+        "measure.drive.mind", "an operator sits on the line of pull then, in contact with the puller",
+        "measure.move-tower", "move the puller to firmer ground ({0})",
+        "measure.move-tower.mind", "firmer ground raises the load on the gear",
+        "measure.ballast", "put {0} t of ballast on the puller",
+        "measure.ballast.mind", "within the tyre and axle ratings of its maker; it raises the load on the gear",
+        "measure.other-tower", "use the {0} instead",
+        "measure.other-tower.mind", "a stronger puller raises the load on the gear",
+        "measure.replace", "use {0} as {1}",
+        "measure.replace.mind", "parts are chosen together: a stronger strap is stiffer and loads the rest harder",
+        "measure.longer-line", "use a {0} of {1} m",
+        "measure.longer-line.mind", "it stores more energy and sweeps further",
+        "measure.slower-gear", "draw the line taut and pull in a gear of {0} km/h",
+        "measure.slower-gear.mind", "keep the gear engaged throughout",
+        "measure.wait", "wait for drier soil ({0})",
+        "measure.wait.mind", "a firmer wall also holds a buried wheel harder: look at the number",
+        "measure.other-direction", "draw it out the other way, by the {0}",
+        "measure.other-direction.mind", "only by a point its maker rates; the slope and the ruts of the other side count",
+        "measure.deflate-to", "let the tyres down to {0}",
+        "measure.deflate-to.mind", "not below what their maker lists for the load; restore it before the road",
+        "reason.own-wheels", "{0}",
+        "measure.second-machine", "add the {0} ahead of the puller, in line",
+        "measure.second-machine.mind", "both together load the gear; when one loses grip the other takes the load with a jerk",
+        "measure.tackle", "put a tackle of {0} parts between puller and line",
+        "measure.tackle.mind", "the gear behind it sees the multiple; blocks and anchor have to carry it; the pull is slower by the same figure",
+        "reason.deflate", "a buried wheel is held by the soil round it, not by its pressure",
+        "reason.free-belly", "its drag goes, its load comes onto the wheels: the net counts",
+        "reason.lighter-lifts", "a lighter machine can lift more of its sealed belly, which adds at the high",
+        "reason.negative", "what it takes off helps more than it holds: downhill its weight pulls along, and load moves between axles",
+    ];
+}

@@ -1,0 +1,50 @@
+namespace Recovery.Mechanics.Planning;
+
+/// <content>Line, gear, failures, clearance and areas.</content>
+internal static partial class ReportTexts
+{
+    private static string[] Rig =>
+    [
+        "heading.gear", "The line and the gear",
+        "gear.path", "{0}.",
+        "gear.unknown", "Not worked: the strength of the line is not known, so neither its stretch nor its peak loads are.",
+        "gear.loads", "Load in the line: steady {0}, at the peak of the declared procedure {1} ({2}), after one careless take-up {3}. A second pull on the same strap: {4}.",
+        "procedure.locked-gear", "locked gear",
+        "procedure.held-anchor", "held anchor",
+        "procedure.throttle", "raised throttle",
+        "procedure.none", "nothing declared, so the careless one",
+        "gear.header", "each part, {0}",
+        "gear.peak", "peak",
+        "gear.strength", "strength",
+        "gear.keeps", "keeps",
+        "gear.asked", "asked",
+        "gear.key", "\"Keeps\" is strength over peak, \"asked\" the level below which the plan stops.",
+        "gear.admissible", "Line pull that keeps every part within the named policy and the full factors: {0}; the first part reaches its stop level at {1}.",
+        "gear.admissible-gear", "Line pull that keeps every part within the named policy and the full factors: {0}; the first part reaches its stop level at {1}, a locked gear of {2}.",
+        "attachment.three", "{0} steady, {1} at the peak, {2} after a careless take-up",
+        "attachment.one", "At the {0}: {1}.",
+        "attachment.two", "At the {0}, on each side: {1}, squeezed inwards by {2} at the peak; on both together: {3}.",
+        "remedy.part", "To lift the stop of the {0}: a breaking strength of at least {1}. The whole rig checked again with it: {2}.",
+        "remedy.none-below", "no part is below its level",
+        "remedy.still-below", "still below: {0}",
+        "remedy.together", "All stops of strength lifted together: {0}; the peak is then {1}.",
+        "heading.failures", "If a part lets go",
+        "failure.hardware", "{0}: {1} ({2}) {3} towards and past {4}; {5} in the line.",
+        "failure.mass-and-piece", "{0} and the torn-off piece",
+        "failure.mass-unknown", "mass not known",
+        "failure.line", "{0}: no loose hardware on the free end, the line itself recoils {1}.",
+        "heading.clearance", "The way of the line under the machine",
+        "clearance.none", "It was not measured: look along it with a little tension on before the pull.",
+        "clearance.header", "low part",
+        "clearance.gap", "gap as found",
+        "clearance.rise", "touched at a rise of",
+        "clearance.never", "not in the climb",
+        "clearance.touches", "touches now",
+        "clearance.climb", "The front axle has to rise {0} to come out of its hole, and the line moves with it; the tightest place counts.",
+        "heading.keep-clear", "Keep clear",
+        "area.centre", "the line",
+        "area.line-of-pull", "The line of pull and both its ends, through and past the {0} and the {1}, are excluded altogether; hardware flies there and far beyond any circle. Operators in cabs on it are exposed.",
+        "area.sweep", "Within {0} of where the line is made fast on the {1} a parted line can sweep, on both sides.",
+        "area.published-rule", "The largest published rule asks for 2.5 times the line, here {0} to the side (other authors: 1.5 times; twice the paid-out line; one cable length). They disagree and none is derived: take it as the least to draw.",
+    ];
+}

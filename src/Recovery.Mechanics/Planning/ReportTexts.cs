@@ -1,0 +1,22 @@
+using System;
+using System.Collections.Generic;
+
+namespace Recovery.Mechanics.Planning;
+
+/// <summary>The English of every text of a report, by key.</summary>
+internal static partial class ReportTexts
+{
+    /// <summary>Gets every key with its text.</summary>
+    public static IReadOnlyDictionary<string, string> All { get; } = Collect();
+
+    private static Dictionary<string, string> Collect()
+    {
+        var all = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var table in (string[][])[Report, Rig, Work, Stages, MeasureTitles])
+        {
+            for (var i = 0; i < table.Length; i += 2) all.Add(table[i], table[i + 1]);
+        }
+
+        return all;
+    }
+}

@@ -1,0 +1,140 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Recovery.Mechanics.Ground;
+using Recovery.Mechanics.Lines;
+using Recovery.Mechanics.Machines;
+using Recovery.Mechanics.Planning;
+using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Resistance;
+using Recovery.Mechanics.Rigging;
+using Recovery.Mechanics.Tests.Support;
+using Recovery.Mechanics.Traction;
+using UnitsNet;
+using Xunit;
+using static Recovery.Mechanics.Tests.Support.ReferenceMachines;
+
+namespace Recovery.Mechanics.Tests.Planning;
+
+public class ReportLanguageTests
+{
+    /// <summary>A language in which every text is its own key, with its values.</summary>
+    private static ReportLanguage Keys { get; } = new("keys", ReportLanguage.EnglishTexts.Select(t => new KeyValuePair<string, string>(t.Key, "[" + t.Key + "]" + string.Concat(Enumerable.Range(0, 9).Select(i => "{" + i + "}").Where(f => t.Value.Contains(f, StringComparison.Ordinal)))))
+        .Concat(FindingCatalogue.All.Select(d => new KeyValuePair<string, string>("finding." + d.Id + ".message", "[" + d.Id + "]")))
+        .Concat(FindingCatalogue.All.Select(d => new KeyValuePair<string, string>("finding." + d.Id + ".remedy", "[" + d.Id + "]"))));
+
+    [Fact]
+    public void Every_text_of_a_report_comes_from_the_language()
+    {
+        foreach (var plan in PlanStoryTests.Stories.Values.Select(s => s()))
+        {
+            var document = plan.Assess().ToDocument(DisplayUnits.Metric, Keys);
+            Assert.All(document.Sections, s => Assert.StartsWith("[heading.", s.Heading, StringComparison.Ordinal));
+            foreach (var section in document.Sections)
+            {
+                foreach (var block in section.Blocks)
+                {
+                    if (block.Kind != ReportBlockKind.Table) Assert.StartsWith("[", block.Text, StringComparison.Ordinal);
+                    Assert.All(block.Header, h => Assert.StartsWith("[", h, StringComparison.Ordinal));
+                }
+            }
+        }
+    }
+
+    [Fact]
+    public void Every_key_is_used_by_some_report()
+    {
+        var plans = PlanStoryTests.Stories.Values.Select(s => s()).Concat(Others()).ToList();
+        var said = string.Concat(plans.SelectMany(p => new[] { DisplayUnits.Metric, DisplayUnits.Imperial }.Select(u => p.Assess().ToDocument(u, Keys).ToMarkdown())));
+        var wording = new Wording(Display.Metric, Keys);
+        said += string.Concat(HazardAreaList.Of(plans[0].Assess(), wording).Select(area => area.Centre));
+        said += string.Concat(Measures().Select(m => wording.Title(m) + wording.Caution(m)));
+        Assert.Equal(string.Empty, string.Join(" ", ReportLanguage.EnglishTexts.Keys.Where(k => !said.Replace("\\_", "_", StringComparison.Ordinal).Contains("[" + k + "]", StringComparison.Ordinal))));
+    }
+
+    [Fact]
+    public void A_partial_translation_falls_back_to_english_and_lists_what_is_missing()
+    {
+        var own = new ReportLanguage("Nederlands", [new("heading.why", "Waarom"), new("gear.path", "Weg van de kracht: {0}.")]);
+        var document = ReferencePlans.AsFound().Assess().ToDocument(DisplayUnits.Metric, own);
+        Assert.Contains(document.Sections, s => s.Heading == "Waarom");
+        Assert.Contains(document.Sections, s => s.Heading == "What it takes");
+        Assert.Contains(document.Sections.SelectMany(s => s.Blocks), b => b.Text.StartsWith("Weg van de kracht: drawbar - ", StringComparison.Ordinal));
+        Assert.Equal(ReportLanguage.EnglishTexts.Count - 2, own.Missing.Count);
+        Assert.DoesNotContain("heading.why", own.Missing);
+        Assert.Equal("Nederlands", own.ToString());
+    }
+
+    [Fact]
+    public void A_translation_that_cannot_work_is_refused_with_words()
+    {
+        Assert.Contains("no text with the key 'heading.nothing'", Assert.Throws<ArgumentException>(() => new ReportLanguage("x", [new("heading.nothing", "y")])).Message, StringComparison.Ordinal);
+        Assert.Contains("asks for {4}", Assert.Throws<ArgumentException>(() => new ReportLanguage("x", [new("gear.path", "{0} {4}")])).Message, StringComparison.Ordinal);
+        Assert.Contains("given twice", Assert.Throws<ArgumentException>(() => new ReportLanguage("x", [new("gear.path", "a"), new("gear.path", "b")])).Message, StringComparison.Ordinal);
+        Assert.Contains("no text with the key 'nothing'", Assert.Throws<ArgumentException>(() => ReportLanguage.English.Say("nothing")).Message, StringComparison.Ordinal);
+    }
+
+    /// <summary>Plans that say what no story says.</summary>
+    private static IEnumerable<RecoveryPlan> Others()
+    {
+        var gentle = ReferencePlans.Gentle();
+        var bare = ReferencePlans.Tractor(30) with { EnginePower = null };
+        yield return gentle.With(gentle.Stuck.WithWheels(WheelMotion.Locked)).With(gentle.Site.WithMassOnLine(true)).With(bare);
+        yield return gentle.With(gentle.Stuck.WithSoil(Soil.FromConeIndexOnly(KPa(400)))).With(ReferencePlans.Tractor(30) with { HitchRating = KN(60) });
+        yield return gentle.With(Shallow(gentle.Stuck, driven: true)).With(ReferencePlans.Tractor(60));
+        yield return gentle.With(Shallow(gentle.Stuck, driven: false)).With(ReferencePlans.Tractor(6) with { Soil = Soil.FromConeIndex(KPa(200), Frac(0.6)) });
+        yield return ReferencePlans.AsFound().With(ReferencePlans.Tractor(2));
+        yield return ReferencePlans.AsFound().With(PullProcedure.Undeclared);
+        yield return gentle.With(ReferenceMachines.StuckHarvester().Without("beet").Without("front").Deflated().Dug(Angle.FromDegrees(6)).WithBellyFreed().Vented().WithWheels(WheelMotion.Turning)).With(gentle.Site with { UnderMachine = new UnderMachineLine(M(8.5), M(4.9), M(0.4), M(0.3), [new UndersidePart("rear axle", M(6.8), M(0.2))]) });
+        yield return GearBelowDemand(gentle);
+        yield return DriveOnTheLimit();
+        yield return ReferencePlans.AsFound().With(ReferenceMachines.StuckHarvester().Dug(Angle.FromDegrees(1)).Vented().DrivingItsWheels() with { Grade = Grade.FromPercent(-60), Belly = null });
+        yield return gentle.WithAhead([new TeamMember(ArrangementTests.Second())]);
+        yield return gentle.With(PullProcedure.Undeclared.WithThrottleRise(Duration.FromSeconds(5)).WithSlack(Length.Zero));
+        yield return gentle.With(new Rig(gentle.Rig.Drawbar, [gentle.Rig.Parts[0]], new AttachmentPoint("rear eye", AttachmentKind.RecoveryPoint, true)));
+    }
+
+    /// <summary>A tractor and a strap with which the plan does not stop, yet the gear admits less than the central demand.</summary>
+    private static RecoveryPlan GearBelowDemand(RecoveryPlan plan)
+    {
+        for (var tonnes = 5; tonnes < 40; tonnes++)
+        {
+            for (var strength = 20; strength < 120; strength += 2)
+            {
+                var candidate = plan.With(ReferencePlans.Tractor(tonnes)).With(plan.Rig.Replace("recovery strap", new Strap("recovery strap", Fibre.Nylon, Rating.BreakingStrengthTonnes(strength), M(15)) { MakersBightShare = Frac(0.8) }));
+                var a = candidate.Assess();
+                if (a.Verdict != Verdict.Stop && a.Stages.Count > 0 && a.Stages[^1].LineLoad.Newtons < Math.Min(a.Demand.Total.CentralNewtons, a.Loads!.Steady.Newtons)) return candidate;
+            }
+        }
+
+        throw new InvalidOperationException("no such gear");
+    }
+
+    /// <summary>Driven on some axles, on the grade on which it just needs the weight of what could be taken off there.</summary>
+    private static RecoveryPlan DriveOnTheLimit()
+    {
+        for (var driven = 1; driven < 7; driven++)
+        {
+            for (var percent = 1.0; percent < 45; percent += 0.25)
+            {
+                var s = ReferenceMachines.StuckHarvester();
+                var stuck = new StuckMachine(s.Machine.WithAxles(s.Machine.Axles.Select((a, i) => a.WithDriven((driven & (1 << i)) != 0))), s.Soil, s.Sinkage, PullDirection.Rearwards) { Grade = Grade.FromPercent(percent) };
+                var self = SelfRecovery.Estimate(stuck);
+                if (self.CriticalConeIndex is not null && self.Steps().Any(x => x.CriticalConeIndex is null)) return ReferencePlans.AsFound().With(stuck);
+            }
+        }
+
+        throw new InvalidOperationException("no such grade");
+    }
+
+    private static StuckMachine Shallow(StuckMachine stuck, bool driven) => new(stuck.Machine.WithAxles(stuck.Machine.Axles.Select(a => a.WithDriven(driven))), stuck.Soil, stuck.Machine.Axles.Select(_ => M(0.05)), PullDirection.Rearwards);
+
+    private static IEnumerable<Measure> Measures() =>
+    [
+        RecoveryMeasures.Unload("beet"), RecoveryMeasures.UnloadPart("beet", Frac(0.5)), RecoveryMeasures.Detach("front"), RecoveryMeasures.Deflate(), RecoveryMeasures.DeflateTo(KPa(120)), RecoveryMeasures.Dig(Angle.FromDegrees(9)), RecoveryMeasures.Dig(Angle.FromDegrees(9), sides: true), RecoveryMeasures.Vent(),
+        RecoveryMeasures.FreeBelly(), RecoveryMeasures.DriveOwnWheels(), RecoveryMeasures.MoveTower(Soil.FromConeIndex(KPa(2000), Frac(1))), RecoveryMeasures.Ballast(Mass.FromTonnes(2), M(-1), M(1)), RecoveryMeasures.OtherTower(ReferencePlans.Tractor(20)),
+        RecoveryMeasures.ReplacePart("recovery strap", new Strap("recovery strap", Fibre.Nylon, Rating.BreakingStrengthTonnes(90), M(12))), RecoveryMeasures.LongerLine("recovery strap", M(18)), RecoveryMeasures.SlowerGear(Speed.FromKilometersPerHour(1)),
+        RecoveryMeasures.WaitForDrierSoil(Soil.FromConeIndex(KPa(700), Frac(0.8))), RecoveryMeasures.OtherDirection(new AttachmentPoint("rear frame point", AttachmentKind.RecoveryPoint, true), ReferencePlans.Tractor(20)),
+        RecoveryMeasures.SecondMachine(new TeamMember(ArrangementTests.Second())), RecoveryMeasures.WithTackle(new LineTackle(2), new AttachmentPoint("moving block", AttachmentKind.RecoveryPoint, true)),
+    ];
+}
