@@ -196,6 +196,10 @@ for n, (mass, xc, zc, wheelbase, bf, br, pin, side) in enumerate([(20e3, -1.5, 1
     fl, fr, rl, rr = np.linalg.solve(a, b)
     row(f"gms-pin-{n}", "pinned-axle", [("m", mass, "kg"), ("x", xc, "m"), ("z", zc, "m"), ("L", wheelbase, "m"), ("B_f", bf, "m"), ("B_r", br, "m"), ("h_p", pin, "m"), ("side", 100 * side, "%")], [("L1", fl, "N"), ("R1", fr, "N"), ("L2", rl, "N"), ("R2", rr, "N")])
 
+# --- tyre markings: section width, rim and the height of the section twice, in inches and millimetres ------------------------------
+for n, (marking, width, ratio, rim) in enumerate([("900/60R32", 0.900, 0.60, 32), ("500/50-17", 0.500, 0.50, 17), ("11.5/80-15.3", 11.5 * IN, 0.80, 15.3), ("VF650/75R38", 0.650, 0.75, 38)]):
+    row(f"gms-size-{n}", "metric-size", [("marking", marking, "")], [("b", width, "m"), ("d", float(np.dot([IN, 2 * width], [rim, ratio])), "m"), ("rim", rim * IN, "m")])
+
 with open("shared/check-values/ground-machines-scipy.csv", "w", newline="") as file:
     writer = csv.writer(file, lineterminator="\n")
     writer.writerow(["id", "model", "given", "expected", "tolerance", "authority", "standing"])

@@ -10,6 +10,7 @@ import math
 
 import numpy as np
 import scipy
+import scipy.constants
 from scipy.integrate import quad
 from scipy.optimize import brentq, minimize_scalar
 
@@ -173,6 +174,14 @@ for name, loads, belly, driven, percent in [("full", (256.196e3, 126.824e3, 126.
 for n, (w, p) in enumerate([(300e3, 0.05), (120e3, 0.127), (510e3, 0.02)]):
     line = np.polynomial.Polynomial.fit([0, 6 * 0.0254], [0.02, 0.11], 1)
     row(f"haul-road-{n}", "haul-road", [("W", w, "N"), ("p", p, "m")], [("R", w * line(p), "N")])
+
+# --- handbook depth rule: the deepest wheel by its place among hub and fender, the factor on the weight as a step ----------------
+for n, (sinkage, diameters, fender, weight, mass) in enumerate([((0.5, 0.3), (2.05, 1.6), 1.5, 150e3, 8.0), ((0.5, 0.9), (2.05, 1.6), 1.5, 240e3, 12.5), ((1.6, 0.9), (2.05, 1.6), 1.5, 310e3, 4.0), ((0.1, 0.1), (2.05, 1.6), 1.5, 200e3, 3.0)]):
+    above = [z > d / 10 for z, d in zip(sinkage, diameters)]  # a rolling wheel does not count
+    k = max(int(np.searchsorted([0.0, d / 2, fender], z)) if buried else 0 for z, d, buried in zip(sinkage, diameters, above))
+    taken = np.outer([1.0, 1 - 0.1, 1 - 0.4, 1 - 0.5], [k * weight]).ravel()
+    row(f"depth-rule-{n}", "depth-rule", [("z1", sinkage[0], "m"), ("z2", sinkage[1], "m"), ("d1", diameters[0], "m"), ("d2", diameters[1], "m"), ("fender", fender, "m"), ("W", weight, "N"), ("m", mass, "Mg")],
+        [("k", k, "1"), ("R", taken[0], "N"), ("direction", taken[1], "N"), ("tracks", taken[2], "N"), ("both", taken[3], "N"), ("lighter", k * mass * 1000 * scipy.constants.g, "N")])
 
 with open("shared/check-values/resistance-scipy.csv", "w", newline="", encoding="utf-8") as out:
     writer = csv.writer(out, lineterminator="\n")

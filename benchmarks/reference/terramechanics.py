@@ -216,6 +216,26 @@ for n, (model, limit, force) in enumerate([("brixius-bias", 0.3, 5e3), ("brixius
     row(f"tms-self-mobility-{n}", "self-mobility", [("model", model, "1"), ("dh", 0.2, "1"), ("F", force, "N"), ("limit", limit, "1")] + [(f"{k}{i}", v, u) for i, a in enumerate(axles, 1) for k, v, u in (("W", a[0], "N"), ("b", a[1], "m"), ("d", a[2], "m"))],
         [("CI", ci, "Pa")], "rel 1e-7")
 
+# --- one machine over many soils: axle loads from moments on the slope, greatest surplus by search, critical index by root ----------
+def on_slope(parts, wheelbase, grade):
+    """parts: mass kg, place ahead of the front axle m, height m. Front and rear axle load of a machine that stands facing up the slope."""
+    angle = math.atan(grade)
+    masses, places, heights = (np.array(v) for v in zip(*parts))
+    weight = const.g * masses.sum()
+    # moments of every part about the front contact: its normal part by its place, its downhill part by its height
+    rear = const.g * np.sum(masses * (-places * math.cos(angle) + heights * math.sin(angle))) / wheelbase
+    return weight, weight * math.cos(angle) - rear, rear, weight * math.sin(angle)
+
+
+EMPTY = [(22e3, -2.3, 1.7)]
+for n, (grade, fill, model) in enumerate([(0.0, 1.0, "brixius-bias"), (0.05, 0.5, "brixius-bias"), (-0.03, 0.0, "brixius-radial"), (0.02, 1.0, "brixius-radial")]):
+    weight, front, rear, down = on_slope(EMPTY + [(8e3 * fill, -2.9, 2.6)], 4.9, grade)
+    axles = [(front / 2, 0.8, 2.05, 2, True), (rear / 2, 0.7, 1.9, 2, n != 1)]
+    surplus = lambda ci: balance(model, ci, axles, 0.2, 0.3, down)
+    critical = math.exp(brentq(lambda x: surplus(math.exp(x)), math.log(5e4), math.log(5e6), xtol=1e-13, rtol=8.9e-16))
+    row(f"tms-machine-on-soils-{n}", "machine-on-soils", [("model", model, "1"), ("grade", grade, "1"), ("fill", fill, "1"), ("rear_driven", float(n != 1), "1"), ("CI", 400e3, "Pa")],
+        [("mobility", surplus(400e3) / weight, "1"), ("critical", critical, "Pa")], "rel 1e-6")
+
 with open("shared/check-values/terramechanics-scipy.csv", "w", newline="") as file:
     writer = csv.writer(file, lineterminator="\n")
     writer.writerow("id,model,given,expected,tolerance,authority,standing".split(","))

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Ground;
 
 /// <summary>Adhesion of clay on steel and rubber by the named rules, once. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="GroundSources.AdhesionApi"/>, <see cref="GroundSources.AdhesionNavfac"/>, <see cref="GroundSources.AdhesionTomlinson"/>, <see cref="GroundSources.Adhesion"/>.</remarks>
 internal static class AdhesionKernel
 {
     /// <summary>Cap on adhesion for wet farm clay, Pa (judgement).</summary>

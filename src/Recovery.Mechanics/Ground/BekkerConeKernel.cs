@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Ground;
 
 /// <summary>Cone index that a terrain of Bekker parameters implies, once.</summary>
+/// <remarks>Sources: <see cref="GroundSources.BekkerCone"/>, <see cref="GroundSources.BekkerTable"/>.</remarks>
 internal static class BekkerConeKernel
 {
     /// <summary>Height of the army cone, in.</summary>

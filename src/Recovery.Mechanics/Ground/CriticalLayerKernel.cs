@@ -1,6 +1,7 @@
 namespace Recovery.Mechanics.Ground;
 
 /// <summary>Which layer of the cone profile counts, once. Class 0 light, 1 middle, 2 heavy.</summary>
+/// <remarks>Sources: <see cref="GroundSources.CriticalLayer"/>; units by definition.</remarks>
 internal static class CriticalLayerKernel
 {
     public const double MetresPerInch = 0.0254;

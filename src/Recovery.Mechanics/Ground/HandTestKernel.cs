@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Ground;
 
 /// <summary>Undrained strength from consistency and from the liquidity index, once. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="GroundSources.Consistency"/>, <see cref="GroundSources.LiquidityIndex"/>, <see cref="GroundSources.LiquidLimitStrength"/>; units by definition.</remarks>
 internal static class HandTestKernel
 {
     /// <summary>Pascals in a short ton-force a square foot.</summary>

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Ground;
 
 /// <summary>Cone index and rating cone index from class and gravimetric moisture, once. The fits are in psi and per cent; SI out.</summary>
+/// <remarks>Sources: <see cref="GroundSources.MoistureCone"/>, <see cref="GroundSources.MoistureFatClay"/>, <see cref="GroundSources.MoistureRating"/>, <see cref="GroundSources.MoistureRatingFromMemory"/>, <see cref="GroundSources.ConeFullScale"/>.</remarks>
 internal static class MoistureKernel
 {
     /// <summary>Pascals in a pound-force a square inch.</summary>

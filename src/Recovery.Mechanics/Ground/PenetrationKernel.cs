@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Ground;
 
 /// <summary>Cone index from the state of a soil by other published fits, once. SI out.</summary>
+/// <remarks>Sources: <see cref="GroundSources.VegaNieva"/>, <see cref="GroundSources.Peat"/>, <see cref="GroundSources.Amarjan"/>.</remarks>
 internal static class PenetrationKernel
 {
     /// <summary>Vega-Nieva et al. 2009: CI[MPa] = 10^(1.99 - 0.38 sand - 2.23 porosity - 0.72 S).</summary>

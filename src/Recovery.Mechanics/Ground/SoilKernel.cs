@@ -4,6 +4,7 @@ using Recovery.Mechanics.Provenance;
 namespace Recovery.Mechanics.Ground;
 
 /// <summary>Soil strength from the cone, once. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="GroundSources.ConeFactor"/>, <see cref="GroundSources.WallAndFloor"/>, <see cref="GroundSources.RatingSigns"/>, <see cref="GroundSources.UnitWeight"/>, <see cref="GroundSources.Consistency"/>.</remarks>
 internal static class SoilKernel
 {
     /// <summary>Cone factor N_k in every bound (from memory).</summary>

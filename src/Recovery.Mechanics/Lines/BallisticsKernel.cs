@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Lines;
 
 /// <summary>Flight of a thrown fitting, once. SI.</summary>
+/// <remarks>Sources: <see cref="LinesSources.FreeFlight"/>, <see cref="LinesSources.FragmentShape"/>; the golden section is arithmetic.</remarks>
 internal static class BallisticsKernel
 {
     /// <summary>Air density at sea level, kg/m3 (standard atmosphere, from memory).</summary>

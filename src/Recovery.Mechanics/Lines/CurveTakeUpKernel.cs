@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Lines;
 
 /// <summary>Peak of a take-up on any load-elongation curve, once. SI. Not a number where a table ends before the energy is taken up.</summary>
+/// <remarks>Sources: <see cref="LinesSources.HeldAnchor"/>, <see cref="LinesSources.LockedGear"/>.</remarks>
 internal static class CurveTakeUpKernel
 {
     /// <summary>Held anchor: stretch at which E(x) = P x + P s + m v^2/2.</summary>

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Lines;
 
 /// <summary>Take-up of a spring with a dashpot beside it, no pull, once. zeta = c/(2 sqrt(k m)). For comparison only: no credit is given for damping.</summary>
+/// <remarks>Sources: <see cref="LinesSources.HeldAnchor"/>.</remarks>
 internal static class DampedTakeUpKernel
 {
     /// <summary>Greatest force over v sqrt(k m).</summary>

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Lines;
 
 /// <summary>Speeds when a part lets go, once. SI in, SI out. No losses, no credit.</summary>
+/// <remarks>Sources: <see cref="LinesSources.ReleaseWave"/>, <see cref="LinesSources.HardwareBound"/>, <see cref="LinesSources.FittingWave"/>, <see cref="LinesSources.EnergyBound"/>.</remarks>
 internal static class RecoilKernel
 {
     /// <summary>Margin of the one-third-mass rule over the exact solution.</summary>

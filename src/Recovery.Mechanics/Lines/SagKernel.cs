@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Lines;
 
 /// <summary>Sag of a uniform line, once. SI; a = H/w with w the weight of a metre. No form takes the difference of two large numbers.</summary>
+/// <remarks>Sources: <see cref="LinesSources.Catenary"/>.</remarks>
 internal static class SagKernel
 {
     /// <summary>Parabola at mid-span, w L^2/(8 H) = L^2/(8 a).</summary>

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Lines;
 
 /// <summary>Peak force when a linear line is taken up, once. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="LinesSources.Spring"/>, <see cref="LinesSources.HeldAnchor"/>, <see cref="LinesSources.LockedGear"/>.</remarks>
 internal static class TakeUpKernel
 {
     /// <summary>Held anchor: F = P + sqrt(P^2 + 2 k P s + k m v^2).</summary>

@@ -4,6 +4,7 @@ using MathNet.Numerics;
 namespace Recovery.Mechanics.Machines;
 
 /// <summary>Contact of a tyre with the ground, once. SI in, SI out; the printed constants are in kPa, kN and m.</summary>
+/// <remarks>Sources: <see cref="MachinesSources.Keller"/>, <see cref="MachinesSources.OSullivan"/>, <see cref="MachinesSources.NominalPressure"/>.</remarks>
 internal static class ContactKernel
 {
     /// <summary>Keller: contact length, L = 0.47 + 0.11 d^2 - 0.16 ln(p/p_rec).</summary>

@@ -4,6 +4,7 @@ using Recovery.Mechanics.Provenance;
 namespace Recovery.Mechanics.Machines;
 
 /// <summary>Static deflection of a tyre, and how a pair shares a load, once. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="MachinesSources.Saarilahti"/>, <see cref="MachinesSources.LinesMurphy"/>.</remarks>
 internal static class TyreKernel
 {
     /// <summary>Saarilahti: delta at no load, m.</summary>

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Resistance;
 
 /// <summary>Vertical breakout of a contact on undrained clay, once. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="ResistanceSources.Skempton"/>, <see cref="ResistanceSources.ApiBearing"/>, <see cref="ResistanceSources.ReverseBearing"/>, <see cref="ResistanceSources.Cavitation"/>, <see cref="ResistanceSources.Lee"/>, <see cref="ResistanceSources.Muga"/>, <see cref="ResistanceSources.Liu"/>, <see cref="ResistanceSources.Consolidation"/>, <see cref="ResistanceSources.Das"/>.</remarks>
 internal static class BreakoutKernel
 {
     /// <summary>Greatest suction that pore water can carry on land before it cavitates, Pa.</summary>

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Resistance;
 
 /// <summary>The soil ahead of a buried wheel by every published law, once. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="ResistanceSources.Rankine"/>, <see cref="ResistanceSources.RankineFriction"/>, <see cref="ResistanceSources.Suction"/>, <see cref="ResistanceSources.Matlock"/>, <see cref="ResistanceSources.VerleyLund"/>, <see cref="ResistanceSources.DnvLateral"/>, <see cref="ResistanceSources.Reece"/>, <see cref="ResistanceSources.Bulldozing"/>, <see cref="ResistanceSources.BulldozingFactors"/>.</remarks>
 internal static class FaceKernel
 {
     /// <summary>Greatest pressure of the soft-clay law over strength.</summary>

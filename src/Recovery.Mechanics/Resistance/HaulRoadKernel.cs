@@ -1,6 +1,7 @@
 namespace Recovery.Mechanics.Resistance;
 
 /// <summary>The haul-road rule, once. SI in.</summary>
+/// <remarks>Sources: <see cref="ResistanceSources.HaulRoad"/>; the inch by definition.</remarks>
 internal static class HaulRoadKernel
 {
     /// <summary>Share of the weight on a firm surface.</summary>

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Resistance;
 
 /// <summary>A wheel in the ground as a short cylinder, once. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="ResistanceSources.DnvLateral"/>.</remarks>
 internal static class ImmersionKernel
 {
     /// <summary>Area of the cylinder's section below the surface: the segment up to the hub, then straight walls, pi D^2/8 + D (z - D/2).</summary>

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Resistance;
 
 /// <summary>Sideways breakout of a pipe in undrained clay, per unit length, once. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="ResistanceSources.DnvLateral"/>.</remarks>
 internal static class LateralKernel
 {
     /// <summary>Factors of depth, of vertical load and of soil weight.</summary>

@@ -3,6 +3,7 @@ using Recovery.Mechanics.Terramechanics;
 namespace Recovery.Mechanics.Resistance;
 
 /// <summary>What the stuck machine's own wheels grip, once: Brixius, bias constants, slip 0.30, on the loads beside the belly. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="TerramechanicsSources.Brixius"/>; slip limit and loads beside the belly are judgement (<see cref="ResistanceSources.Composition"/>).</remarks>
 internal static class OwnTractionKernel
 {
     /// <summary>Gross traction of one axle; 0 where it is not driven or carries nothing.</summary>

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Resistance;
 
 /// <summary>A belly on the ground, once. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="ResistanceSources.Rankine"/>, <see cref="ResistanceSources.BearingFactor"/>, <see cref="ResistanceSources.Composition"/>, <see cref="ResistanceSources.Cavitation"/>.</remarks>
 internal static class UnderbodyKernel
 {
     /// <summary>Bearing factor of a shallow strip, 2 + pi.</summary>

@@ -3,6 +3,7 @@ using Recovery.Mechanics.Provenance;
 namespace Recovery.Mechanics.Rigging;
 
 /// <summary>Requirements on attachments, once. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="PartSources.RecoveryAttachments"/>, <see cref="PartSources.RoadTowing"/>, <see cref="PartSources.TieDowns"/>, <see cref="PartSources.ShipFittings"/>, <see cref="PartSources.OceanTowing"/>, <see cref="PartSources.SafetyChain"/>.</remarks>
 internal static class AttachmentKernel
 {
     /// <summary>Road towing device, tension and compression, over laden weight.</summary>

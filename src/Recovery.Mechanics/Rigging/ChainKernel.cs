@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Rigging;
 
 /// <summary>Strength of chain, once. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="PartSources.ChainBreaking"/>, <see cref="PartSources.ChainHot"/>, <see cref="PartSources.ColdSteel"/>, <see cref="PartSources.CargoTables"/>.</remarks>
 internal static class ChainKernel
 {
     /// <summary>Coldest use, deg C.</summary>

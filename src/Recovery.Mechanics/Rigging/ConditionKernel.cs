@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Rigging;
 
 /// <summary>Whole-length shares of strength, once. What is not published or not permitted is not a number.</summary>
+/// <remarks>Sources: <see cref="PartSources.Overload"/>, <see cref="PartSources.Sunlight"/>, <see cref="PartSources.OldNylon"/>, <see cref="PartSources.Chemicals"/>, <see cref="PartSources.Knots"/>; wet fibres: <see cref="RiggingSources.WetNylon"/>, <see cref="RiggingSources.WetOther"/>.</remarks>
 internal static class ConditionKernel
 {
     /// <summary>Load over breaking strength beyond which a line is retired.</summary>

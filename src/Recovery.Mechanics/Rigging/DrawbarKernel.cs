@@ -4,6 +4,7 @@ using Recovery.Mechanics.Provenance;
 namespace Recovery.Mechanics.Rigging;
 
 /// <summary>Drawbar pins and couplings, once. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="PartSources.PinStatics"/>, <see cref="PartSources.DrawbarCategories"/>.</remarks>
 internal static class DrawbarKernel
 {
     /// <summary>Shear strength over yield in tension, von Mises.</summary>

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Rigging;
 
 /// <summary>Proof loads and scopes of gear standards, once. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="GearSources.ShackleProof"/>, <see cref="GearSources.ShackleFactor"/>, <see cref="GearSources.ProofNoCapacity"/>, <see cref="GearSources.NavalShackle"/>, <see cref="GearSources.Lashing"/>.</remarks>
 internal static class GearKernel
 {
     /// <summary>Working load limit up to which a US shackle has factor 5, N.</summary>

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Rigging;
 
 /// <summary>Hitch factors on the straight rating, once. Angles in radians; what is not permitted is not a number.</summary>
+/// <remarks>Sources: <see cref="PartSources.En1492Modes"/>, <see cref="PartSources.As1353Basket"/>, <see cref="PartSources.ChokerWireRope"/>, <see cref="PartSources.ChokerChainUs"/>, <see cref="PartSources.ChokerChainAu"/>, <see cref="PartSources.ChainChokeAngles"/>, <see cref="PartSources.WidestLegs"/>.</remarks>
 internal static class HitchKernel
 {
     /// <summary>Widest leg from the line of pull, degrees.</summary>

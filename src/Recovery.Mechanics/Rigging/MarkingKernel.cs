@@ -3,6 +3,7 @@ using Recovery.Mechanics.Provenance;
 namespace Recovery.Mechanics.Rigging;
 
 /// <summary>Units of markings and what ratings say of each other, once. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="GearSources.MarkingReadings"/>; units by definition.</remarks>
 internal static class MarkingKernel
 {
     /// <summary>Pound-force, N.</summary>

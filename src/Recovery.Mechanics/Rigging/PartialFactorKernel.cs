@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Rigging;
 
 /// <summary>Partial factors on a computed peak, once.</summary>
+/// <remarks>Sources: <see cref="RiggingSources.PartialFactors"/>, <see cref="RiggingSources.LoadFactor"/>, <see cref="RiggingSources.ShacklePeak"/>.</remarks>
 internal static class PartialFactorKernel
 {
     /// <summary>Floor of the partial factors.</summary>

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Rigging;
 
 /// <summary>Places of a line, eyes and edges, once. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="PartSources.SoftEye"/>, <see cref="PartSources.EdgeEurope"/>, <see cref="PartSources.EdgeAustralia"/>, <see cref="PartSources.EyeSplice"/>.</remarks>
 internal static class SectionKernel
 {
     /// <summary>Widest included angle of a soft eye, degrees.</summary>

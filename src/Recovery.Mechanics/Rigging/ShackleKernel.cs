@@ -3,6 +3,7 @@ using Recovery.Mechanics.Provenance;
 namespace Recovery.Mechanics.Rigging;
 
 /// <summary>Shackles, once. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="PartSources.TwoLegsInBow"/>, <see cref="PartSources.NavyShackleRule"/>; axis: <see cref="RiggingSources.ShackleAxis"/>.</remarks>
 internal static class ShackleKernel
 {
     /// <summary>Widest included angle of two even legs in a bow, degrees.</summary>

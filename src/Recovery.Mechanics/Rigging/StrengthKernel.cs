@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Rigging;
 
 /// <summary>Deratings, once. SI in, SI out; angles in radians.</summary>
+/// <remarks>Sources: <see cref="RiggingSources.WetNylon"/>, <see cref="RiggingSources.Choker"/>, <see cref="RiggingSources.ChokeAngle"/>, <see cref="RiggingSources.ShackleAxis"/>, <see cref="RiggingSources.Bight"/>.</remarks>
 internal static class StrengthKernel
 {
     /// <summary>Wet nylon.</summary>

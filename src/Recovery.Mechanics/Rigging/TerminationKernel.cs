@@ -4,6 +4,7 @@ using Recovery.Mechanics.Provenance;
 namespace Recovery.Mechanics.Rigging;
 
 /// <summary>Ends of wire ropes, once. What a publication does not print is not a number.</summary>
+/// <remarks>Sources: <see cref="PartSources.OffshoreTerminations"/>, <see cref="PartSources.ManualTerminations"/>, <see cref="PartSources.LargeSleeves"/>, <see cref="PartSources.Clips"/>.</remarks>
 internal static class TerminationKernel
 {
     /// <summary>One inch, with the rounding of 26 mm rope.</summary>

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Rigging;
 
 /// <summary>Bends, terminations and tables of wire rope, once. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="PartSources.WireBend"/>, <see cref="PartSources.WireSlingTable"/>, <see cref="PartSources.CargoTables"/>.</remarks>
 internal static class WireRopeKernel
 {
     /// <summary>Galvanised over uncoated.</summary>

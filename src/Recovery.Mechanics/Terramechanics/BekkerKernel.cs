@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Terramechanics;
 
 /// <summary>Bekker's pressure-sinkage law under plate, track and wheel, once. SI in, SI out: k in N/m^(n+2).</summary>
+/// <remarks>Sources: <see cref="TerramechanicsSources.BekkerWheel"/>, <see cref="TerramechanicsSources.BekkerTrack"/>, <see cref="TerramechanicsSources.SlipSinkage"/>.</remarks>
 internal static class BekkerKernel
 {
     /// <summary>k = k_c/b + k_phi, b the smaller side of the contact patch.</summary>

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Terramechanics;
 
 /// <summary>The Brixius equations, once. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="TerramechanicsSources.Brixius"/>, <see cref="TerramechanicsSources.BrixiusRadial"/>.</remarks>
 internal static class BrixiusKernel
 {
     /// <summary>Greatest gross traction ratio at unlimited wheel numeric and slip, without the rolling share.</summary>

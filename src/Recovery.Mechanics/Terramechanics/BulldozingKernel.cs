@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Terramechanics;
 
 /// <summary>Soil pushed ahead of a wheel (Bekker, Hegedus), once. SI in, SI out, angles in radians.</summary>
+/// <remarks>Sources: <see cref="TerramechanicsSources.Bulldozing"/>.</remarks>
 internal static class BulldozingKernel
 {
     /// <summary>Sinkage over diameter below which it may be left out.</summary>

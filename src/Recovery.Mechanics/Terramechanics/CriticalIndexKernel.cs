@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Terramechanics;
 
 /// <summary>Cone index at which a machine just moves itself: greatest net traction at slip up to 0.30 on full wheel loads equals the grade force.</summary>
+/// <remarks>Sources: <see cref="TerramechanicsSources.Brixius"/>; the bounds of the search are judgement.</remarks>
 internal static class CriticalIndexKernel
 {
     /// <summary>Slip that a machine is planned with at the most (judgement; unlimited slip is optimistic in every model).</summary>

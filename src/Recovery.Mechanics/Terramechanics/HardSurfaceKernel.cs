@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Terramechanics;
 
 /// <summary>The hard-surface branch beside the Brixius equations, once. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="TerramechanicsSources.HardSurface"/>, <see cref="TerramechanicsSources.HardSurfaceNumeric"/>.</remarks>
 internal static class HardSurfaceKernel
 {
     /// <summary>Net traction over load at unlimited slip.</summary>

@@ -4,6 +4,7 @@ using Recovery.Mechanics.Provenance;
 namespace Recovery.Mechanics.Terramechanics;
 
 /// <summary>Maclaurin's mean maximum pressure, limiting cone index and rut depth, once. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="TerramechanicsSources.Maclaurin"/>, <see cref="TerramechanicsSources.MaclaurinResistance"/>.</remarks>
 internal static class MaclaurinKernel
 {
     /// <summary>Limiting cone index over mean maximum pressure.</summary>

@@ -4,6 +4,7 @@ using Recovery.Mechanics.Provenance;
 namespace Recovery.Mechanics.Terramechanics;
 
 /// <summary>Mobility index and vehicle cone index of wheels and tracks, once. SI in, Pa out; the fits themselves are in pounds, inches, kips and psi.</summary>
+/// <remarks>Sources: <see cref="TerramechanicsSources.MobilityIndex"/>, <see cref="TerramechanicsSources.OnePassWheels"/>, <see cref="TerramechanicsSources.FiftyPassesWheels"/>, <see cref="TerramechanicsSources.FiftyPassesHeavy"/>, <see cref="TerramechanicsSources.OnePassTracks"/>, <see cref="TerramechanicsSources.FiftyPassesTracks"/>; units by definition.</remarks>
 internal static class MobilityKernel
 {
     /// <summary>Mobility index at which the wheeled fits change branch.</summary>

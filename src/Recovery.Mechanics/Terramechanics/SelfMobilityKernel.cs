@@ -5,6 +5,7 @@ using Recovery.Mechanics.Provenance;
 namespace Recovery.Mechanics.Terramechanics;
 
 /// <summary>Net traction of a set of wheels by any wheel model, at one common slip and at the best one. SI.</summary>
+/// <remarks>The golden section is arithmetic; the equations are those of the model that is handed in.</remarks>
 internal static class SelfMobilityKernel
 {
     private const double Golden = 0.6180339887498949;

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Terramechanics;
 
 /// <summary>Shear strength mobilised by displacement (Janosi and Hanamoto), once. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="TerramechanicsSources.ShearDisplacement"/>, <see cref="TerramechanicsSources.ShearModulus"/>.</remarks>
 internal static class ShearKernel
 {
     /// <summary>Strength c + p tan phi; times an area and a load it is the greatest thrust A c + W tan phi.</summary>

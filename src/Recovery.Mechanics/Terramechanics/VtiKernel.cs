@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Terramechanics;
 
 /// <summary>The vehicle-terrain-interface equations for a wheel, once: fine-grained soil, and gross traction on sand. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="TerramechanicsSources.VtiFine"/>, <see cref="TerramechanicsSources.VtiSand"/>, <see cref="TerramechanicsSources.VtiSandGradient"/>.</remarks>
 internal static class VtiKernel
 {
     /// <summary>Greatest gross traction ratio on sand, X.</summary>

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Terramechanics;
 
 /// <summary>The Wismer and Luth equations, once. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="TerramechanicsSources.WismerLuth"/>.</remarks>
 internal static class WismerLuthKernel
 {
     /// <summary>Numerator of the soft-soil term.</summary>

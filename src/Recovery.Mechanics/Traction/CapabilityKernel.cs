@@ -4,6 +4,7 @@ using Recovery.Mechanics.Terramechanics;
 namespace Recovery.Mechanics.Traction;
 
 /// <summary>What a towing machine pulls, once: net traction of all wheels with the load that the pull transfers. SI in, SI out, no allocation.</summary>
+/// <remarks>Sources: <see cref="TerramechanicsSources.Brixius"/>; residuals of the search, N, are a numerical choice; composition is judgement (<see cref="TractionSources.TwoPulls"/>).</remarks>
 internal static class CapabilityKernel
 {
     /// <summary>Greatest residual of the equation of pull that counts as solved, N.</summary>

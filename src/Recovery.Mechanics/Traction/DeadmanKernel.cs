@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Traction;
 
 /// <summary>A log buried across the line of pull: holding power, length, slenderness and place. SI in, SI out, no allocation.</summary>
+/// <remarks>Sources: <see cref="AnchorSources.Deadman"/>, <see cref="AnchorSources.DeadmanStraightUp"/>, <see cref="AnchorSources.DeadmanTrench"/>; units by definition.</remarks>
 internal static class DeadmanKernel
 {
     /// <summary>One foot, m.</summary>

@@ -1,6 +1,7 @@
 namespace Recovery.Mechanics.Traction;
 
 /// <summary>Published loads of picket holdfasts. SI out.</summary>
+/// <remarks>Sources: <see cref="AnchorSources.WoodPickets"/>, <see cref="AnchorSources.WoodPicketsFromMemory"/>, <see cref="AnchorSources.SteelPickets"/>, <see cref="AnchorSources.SteelPicketsBySoil"/>; the pound by definition.</remarks>
 internal static class PicketKernel
 {
     /// <summary>One pound-force, N.</summary>

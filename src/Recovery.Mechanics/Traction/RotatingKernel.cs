@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Traction;
 
 /// <summary>Turning parts seen from the line. SI in, SI out.</summary>
+/// <remarks>Derived from the balance of energy (<see cref="Provenance.GeneralSources.Statics"/>); no constant of its own.</remarks>
 internal static class RotatingKernel
 {
     /// <summary>Mass that turning parts stand for at the wheels: (J_e i^2 + J_w)/r^2.</summary>

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Traction;
 
 /// <summary>A line off the centre line of the machine, and a side slope under it. SI in, SI out.</summary>
+/// <remarks>Moments (<see cref="Provenance.GeneralSources.Statics"/>, derived); no constant of its own.</remarks>
 internal static class SidePullKernel
 {
     /// <summary>Tension in a line whose part along the ground and along the machine is given: D/(cos(pitch) cos(yaw)).</summary>

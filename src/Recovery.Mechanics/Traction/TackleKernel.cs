@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Traction;
 
 /// <summary>Forces of a rope over sheaves. SI in, SI out, no allocation.</summary>
+/// <remarks>Sources: <see cref="TackleSources.TenPercent"/>, <see cref="TackleSources.Steps"/>, <see cref="TackleSources.DeadLine"/>, <see cref="TackleSources.BlockEfficiency"/>.</remarks>
 internal static class TackleKernel
 {
     /// <summary>Handbook friction a sheave, share of the load resistance (published).</summary>

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Traction;
 
 /// <summary>Where the ground bears a machine on tracks while it pulls. SI in, SI out, no allocation.</summary>
+/// <remarks>Moments (<see cref="Provenance.GeneralSources.Statics"/>, derived); no constant of its own.</remarks>
 internal static class TrackedKernel
 {
     /// <summary>Place of the resultant ahead of the middle of the track: [W (x_c cos - h sin) - P h_d - V (l/2 + a)]/(W cos + V).</summary>

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Uncertainty;
 
 /// <summary>The standard normal distribution, once: Cody's rational forms for the distribution function, Wichura's AS 241 for its inverse. No allocation, no exceptions.</summary>
+/// <remarks>Sources: <see cref="UncertaintySources.Normal"/>; coefficients as published, held against SciPy.</remarks>
 internal static class NormalKernel
 {
     private const double InverseRootTwoPi = 0.39894228040143267794;

@@ -14,6 +14,15 @@ public class CriticalLayerTests
     private const double Inch = 0.0254;
 
     [Theory]
+    [CheckRows("ground", "critical-layer")]
+    public void Reported_table_matches(CheckRow row)
+    {
+        var load = Force.FromNewtons(row.Si("W"));
+        var layer = row.Word("gear") == "wheel" ? CriticalLayer.UnderWheel(load) : CriticalLayer.UnderTrack(Pressure.FromPascals(row.Si("p")), load);
+        row.Matches(("top", layer.Top.Meters), ("bottom", layer.Bottom.Meters));
+    }
+
+    [Theory]
     // Table 3 of ERDC/GSL SR-13-2: bounds at 2,000 and 15,000 lbf.
     [InlineData(1, 3, 9)]
     [InlineData(1999.999, 3, 9)]

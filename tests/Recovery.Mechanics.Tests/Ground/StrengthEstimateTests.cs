@@ -25,6 +25,15 @@ public class StrengthEstimateTests
         Assert.Equal(bound + 1, ConsistencyModel.Instance.Classify(Pressure.FromPascals(at * (1 + 1e-9))));
     }
 
+    /// <summary>The printed bounds of the unconfined strength, which is twice the undrained one.</summary>
+    [Theory]
+    [CheckRows("ground", "consistency-table")]
+    public void Printed_bounds_of_a_class_match(CheckRow row)
+    {
+        var band = ConsistencyModel.Instance.Evaluate(Enum.Parse<Consistency>(row.Word("consistency"), ignoreCase: true));
+        row.Matches(("q_low", 2 * band.LowPascals), ("q_high", 2 * band.HighPascals));
+    }
+
     [Theory]
     [CheckRows("ground", "consistency-class")]
     public void Class_of_a_cone_reading_matches(CheckRow row)

@@ -150,6 +150,15 @@ public class TyreTests
     }
 
     [Theory]
+    [CheckRows("ground-machines-scipy", "metric-size")]
+    public void A_marking_with_a_ratio_matches(CheckRow row)
+    {
+        var size = TyreSize.Parse(row.Word("marking"));
+        row.Matches(("b", size.SectionWidth.Meters), ("d", size.OverallDiameter.Meters), ("rim", size.RimDiameter.Meters));
+        Assert.False(size.IsApproximate);
+    }
+
+    [Theory]
     // Width, diameter and rim follow from the rule of the marking: width, rim + 2 x width x ratio, rim x 25.4 mm.
     [InlineData("900/60R32", "900/60R32", 0.9, 1.8928, 0.8128, TyreConstruction.Radial, "")]
     [InlineData(" IF 900/60 R 32 176A8", "IF 900/60R32", 0.9, 1.8928, 0.8128, TyreConstruction.Radial, "176A8")]

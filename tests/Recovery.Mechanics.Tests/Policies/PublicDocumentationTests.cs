@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.IO;
 using System.Linq;
 using System.Reflection;
+using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Recovery.Mechanics.Provenance;
 using Xunit;
@@ -14,6 +15,8 @@ public class PublicDocumentationTests
 {
     private static readonly Dictionary<string, XElement> Members = XDocument.Load(Path.ChangeExtension(typeof(Source).Assembly.Location, ".xml"))
         .Descendants("member").ToDictionary(m => m.Attribute("name")!.Value, StringComparer.Ordinal);
+
+    private static readonly Regex Standing = new("primary|reported|from memory|judgement|derived|common practice|by definition|statics|geometry|arithmetic|numerical", RegexOptions.IgnoreCase, TimeSpan.FromSeconds(1));
 
     private static readonly Type[] Public = typeof(Source).Assembly.GetExportedTypes();
 
@@ -51,6 +54,28 @@ public class PublicDocumentationTests
 
         Assert.Empty(wrong);
     }
+
+    /// <summary>A constant of a formula has its source: the kernel or the constant names one, with a link that the compiler follows, or says in words what stands behind it.</summary>
+    [Fact]
+    public void Every_constant_of_a_kernel_has_a_source()
+    {
+        const BindingFlags All = BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Static | BindingFlags.DeclaredOnly;
+        var silent = new List<string>();
+        // The kernel of a whole plan calls kernels alone; its levels are those of the plan's rules.
+        foreach (var type in typeof(Source).Assembly.GetTypes().Where(t => t.Name.EndsWith("Kernel", StringComparison.Ordinal) && !string.Equals(t.Name, "PlanKernel", StringComparison.Ordinal)))
+        {
+            if (Sourced("T:" + Name(type))) continue;
+            var constants = type.GetFields(All).Where(f => f.FieldType == typeof(double) && (f.IsLiteral || f.IsInitOnly)).ToList();
+            silent.AddRange(constants.Where(f => !Sourced("F:" + Name(type) + "." + f.Name)).Select(f => type.Name + "." + f.Name));
+            if (constants.Count == 0) silent.Add(type.Name);
+        }
+
+        Assert.Empty(silent);
+    }
+
+    private static bool Sourced(string id) => Members.TryGetValue(id, out var member)
+        && (member.Descendants("see").Any(e => e.Attribute("cref")?.Value.Contains("Sources.", StringComparison.Ordinal) == true)
+            || Standing.IsMatch(member.Value));
 
     private static string Name(Type type) => type.FullName!.Replace('+', '.');
 

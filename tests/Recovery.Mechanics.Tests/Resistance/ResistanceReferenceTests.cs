@@ -1,4 +1,5 @@
 using System;
+using Recovery.Mechanics.Machines;
 using Recovery.Mechanics.Resistance;
 using Recovery.Mechanics.Tests.Support;
 using UnitsNet;
@@ -59,6 +60,18 @@ public class ResistanceReferenceTests
     [Theory]
     [CheckRows("resistance-scipy", "dissipation")]
     public void Dissipation(CheckRow row) => row.Matches(("t90", SuctionDissipationModel.Instance.Evaluate(M(row.Si("H")), row.Printed("c_v")).Time90.Seconds));
+
+    [Theory]
+    [CheckRows("resistance-scipy", "depth-rule")]
+    public void Depth_rule(CheckRow row)
+    {
+        var weight = Force.FromNewtons(row.Si("W"));
+        var machine = new Machine("two axles", [new Axle("first", M(0), 2, Tyre(0.6, row.Si("d1"), 0.5, 0.2), true, M(2)), new Axle("second", M(-4), 2, Tyre(0.6, row.Si("d2"), 0.4, 0.2), true, M(2))], [new NamedLoad("all", Mass.FromKilograms(weight.Newtons / 9.80665), M(-2), M(1.5))]);
+        var found = DepthRule.Classify(new StuckMachine(machine, StuckHarvester().Soil, [M(row.Si("z1")), M(row.Si("z2"))], PullDirection.Rearwards).WithFenderHeight(M(row.Si("fender"))));
+        var estimate = DepthRule.Resistance(found, weight);
+        double Left(bool against, bool tracks) => DepthRule.Reduce(estimate, against, tracks, tracks).Reduced.Newtons;
+        row.Matches(("k", DepthRule.Factor(found)), ("R", estimate.Newtons), ("direction", Left(true, false)), ("tracks", Left(false, true)), ("both", Left(true, true)), ("lighter", DepthRule.Lightening(found, Mass.FromKilograms(row.Si("m"))).Newtons));
+    }
 
     [Theory]
     [CheckRows("resistance-scipy", "base-shear")]

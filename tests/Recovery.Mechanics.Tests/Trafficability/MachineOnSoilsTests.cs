@@ -5,6 +5,7 @@ using Recovery.Mechanics.Machines;
 using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Scenarios;
 using Recovery.Mechanics.Terramechanics;
+using Recovery.Mechanics.Tests.Support;
 using Recovery.Mechanics.Trafficability;
 using UnitsNet;
 using Xunit;
@@ -40,6 +41,21 @@ public class MachineOnSoilsTests
             var best = Enumerable.Range(0, 601).Max(s => Net(s * 0.0005));
             Assert.Equal((best / Harvester.Weight.Newtons) - Math.Sin(grade.Radians), left[i], 2e-6);
         }
+    }
+
+    [Theory]
+    [CheckRows("terramechanics-scipy", "machine-on-soils")]
+    public void Mobility_and_critical_index_agree_with_SciPy(CheckRow row)
+    {
+        static Tyre Wheel(double width, double diameter) => new(Length.FromMeters(width), Length.FromMeters(diameter), Length.FromMeters(0.5), Pressure.FromKilopascals(200), deflectionRatio: Ratio.FromDecimalFractions(0.2));
+        var machine = new Machine("two axles",
+            [new Axle("front axle", Length.Zero, 2, Wheel(0.8, 2.05), true, Length.FromMeters(2.6)), new Axle("rear axle", Length.FromMeters(-4.9), 2, Wheel(0.7, 1.9), row.Si("rear_driven") > 0, Length.FromMeters(2.4))],
+            [new NamedLoad("body", Mass.FromTonnes(22), Length.FromMeters(-2.3), Length.FromMeters(1.7)), new NamedLoad("beet", Mass.FromTonnes(8), Length.FromMeters(-2.9), Length.FromMeters(2.6), LoadKind.Payload)]).WithShareOf("beet", Ratio.FromDecimalFractions(row.Si("fill")));
+        var grade = Grade.FromPercent(100 * row.Si("grade"));
+        var soils = row.Word("model") == "brixius-bias" ? MachineOnSoils.Of(machine, grade) : MachineOnSoils.WithRadialConstants(machine, grade);
+        var left = new double[1];
+        soils.Mobility([row.Si("CI") / 1000], left);
+        row.Matches(("mobility", left[0]), ("critical", 1000 * soils.CriticalConeIndexKilopascals!.Value));
     }
 
     [Fact]
