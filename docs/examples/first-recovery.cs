@@ -104,7 +104,8 @@ Console.WriteLine(plan.Assess().ToReport());
 var best = MeasureList.BestSet(plan, most: 3);
 var after = best.Aggregate(plan, (p, measure) => measure.ApplyTo(p));
 Console.WriteLine();
-Console.WriteLine("AFTER THE BEST THREE MEASURES: " + string.Join("; ", best.Select(m => m.Title)));
+Console.WriteLine("AFTER THE BEST THREE MEASURES");
+foreach (var measure in best) Console.WriteLine("- " + measure.Title);
 Console.WriteLine();
 Console.WriteLine(after.Assess().ToReport());
 

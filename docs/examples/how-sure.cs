@@ -132,6 +132,12 @@ Console.WriteLine("WHAT TO MEASURE NEXT");
 Console.WriteLine();
 foreach (var worth in NextMeasurement.Rank(sampler, samples: 64, seed: 1).Ranked.Take(4)) Say("- " + worth);
 
+Console.WriteLine();
+Console.WriteLine("CAUTIONS");
+Console.WriteLine();
+Say("- Odds hold for what scatters above and for nothing else: brakes, hidden damage, what lies buried and what people do are not in them. Read them as orders of magnitude.");
+Say("- Small odds are no leave to stand near the line: nobody in line with it, whatever the odds.");
+
 static void Tell(MeasureSamples effect)
 {
     string Tens(double probability) => (Math.Round(effect.DemandSavedNewtons.Quantile(probability) / 10000) * 10 + 0.0).ToString("0", System.Globalization.CultureInfo.InvariantCulture);

@@ -44,8 +44,10 @@ foreach (var kmh in new[] { 2.0, 5.0, 10.0 })
 Console.WriteLine();
 Console.WriteLine("HIGHEST SPEED under a third of the breaking strength");
 var limit = strength / 3;
-Console.WriteLine("held anchor: " + TakeUp.HighestSpeedHeld(line, tractor, pull, limit).Statement);
-Console.WriteLine("locked gear: " + TakeUp.HighestSpeedLockedGear(line, tractor, pull, limit).Statement);
+Console.WriteLine("held anchor:");
+Console.WriteLine("  " + TakeUp.HighestSpeedHeld(line, tractor, pull, limit).Statement.Replace(": ", ":\n  "));
+Console.WriteLine("locked gear:");
+Console.WriteLine("  " + TakeUp.HighestSpeedLockedGear(line, tractor, pull, limit).Statement.Replace(": ", ":\n  "));
 
 Console.WriteLine();
 Console.WriteLine("CAUTIONS");

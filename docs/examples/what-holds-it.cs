@@ -79,3 +79,7 @@ var light = stuck.Without("beet").Dug(slope);
 Say("- " + RutExitModel.Instance.RampFor(light, slope));
 var after = PullDemand.Estimate(light);
 Say("- " + after + (after.MethodReason is { } reason ? ". " + reason : string.Empty));
+
+Console.WriteLine("\nCAUTIONS");
+Say("- Estimates of mire are good to a factor of two or three: low and high are bounds and carry no probability.");
+Say("- Lighten and dig first; a towed pull comes last. Nobody between machines, and nobody in line with a loaded line.");

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Lines;
 
 /// <summary>Linear take-up on a casualty that sticks until its static resistance and then slides against its kinetic one, once. SI.</summary>
+/// <remarks>Source: <see cref="LinesSources.BreakOutTwoMass"/> (derived).</remarks>
 internal static class BreakOutKernel
 {
     /// <summary>Speed of the puller at break-out: sqrt(v^2 + (2 P Rs/k - Rs^2/k)/m1); not a number where the held peak does not reach Rs.</summary>

@@ -3,7 +3,7 @@ using System;
 namespace Recovery.Mechanics.Lines;
 
 /// <summary>Distance between a straight line and what it passes, as the casualty rises and comes on, once. SI.</summary>
-/// <remarks>Of the motion a share t from 0 to 1 is done. Every distance here is a polynomial of second degree in t at most, so three of its values give all of it: worst place and first contact are exact and no sampling can miss them.</remarks>
+/// <remarks>Of the motion a share t from 0 to 1 is done. Every distance here is a polynomial of second degree in t at most, so three of its values give all of it: worst place and first contact are exact and no sampling can miss them. Geometry (derived); no constant of its own.</remarks>
 internal static class ClearanceKernel
 {
     /// <summary>Height of the line at x from the attachment, straight to the drawbar at distance D.</summary>

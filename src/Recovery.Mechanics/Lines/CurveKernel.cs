@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Lines;
 
 /// <summary>Tension, stretch and energy of a load-elongation curve, once. SI. The caller keeps tables within their ends; a power law goes on past its break, so that a peak above break can be shown as such.</summary>
+/// <remarks>Arithmetic on the curve of the caller (<see cref="LinesSources.Spring"/>, derived).</remarks>
 internal static class CurveKernel
 {
     /// <summary>Tension at a stretch; none where there is none.</summary>

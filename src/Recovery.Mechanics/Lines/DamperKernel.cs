@@ -4,6 +4,7 @@ using Recovery.Mechanics.Provenance;
 namespace Recovery.Mechanics.Lines;
 
 /// <summary>Ideal capture by a weight and arrest by a tether, once. SI.</summary>
+/// <remarks>Sources: <see cref="LinesSources.PlasticCapture"/>, <see cref="LinesSources.TetherArrest"/>.</remarks>
 internal static class DamperKernel
 {
     /// <summary>Fraction of kinetic energy, and of speed, kept after a plastic capture: m/(m + M_d).</summary>

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Lines;
 
 /// <summary>A linear elastic line, once. SI in, SI out.</summary>
+/// <remarks>Source: <see cref="LinesSources.Spring"/> (derived).</remarks>
 internal static class ElasticKernel
 {
     /// <summary>Stiffness k = EA/L.</summary>

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Lines;
 
 /// <summary>The three line loads, once: steady, procedure, careless. No allocation, no units, no exceptions.</summary>
+/// <remarks>Sources: <see cref="LinesSources.HeldAnchor"/>, <see cref="LinesSources.LockedGear"/>, <see cref="LinesSources.Careless"/>.</remarks>
 internal static class LineLoadKernel
 {
     /// <summary>Works them out.</summary>

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Lines;
 
 /// <summary>A straight line between two anchors, once. SI.</summary>
+/// <remarks>Geometry and statics (derived); no constant of its own.</remarks>
 internal static class LineOfPullKernel
 {
     /// <summary>Angle to the level, asin(dh/L), L the taut length.</summary>

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Lines;
 
 /// <summary>A bridle that runs from the front axle beneath the machine to an eye behind its tail, once. x backwards from the axle, SI.</summary>
+/// <remarks>Geometry (derived); no constant of its own.</remarks>
 internal static class UnderMachineKernel
 {
     /// <summary>Half spacing of the legs at x: (w/2)(1 - x/x_e).</summary>

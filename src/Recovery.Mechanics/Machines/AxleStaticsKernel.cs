@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Machines;
 
 /// <summary>Axle loads from one force sum and one moment sum. Frame: x forward from the foremost axle (x_1 = 0), z up. SI in, SI out.</summary>
+/// <remarks>Source: <see cref="Provenance.GeneralSources.Statics"/> (derived); no constant of its own.</remarks>
 internal static class AxleStaticsKernel
 {
     /// <summary>Most axles a machine may have.</summary>

@@ -1,6 +1,7 @@
 namespace Recovery.Mechanics.Machines;
 
 /// <summary>Bulk density and what a tank holds, once. SI in, SI out.</summary>
+/// <remarks>Sources: <see cref="MachinesSources.TestWeight"/>, <see cref="MachinesSources.DryMatter"/>, <see cref="MachinesSources.Nelson"/>; units by definition.</remarks>
 internal static class BulkKernel
 {
     /// <summary>Kilograms in one pound (definition).</summary>

@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Machines;
 
 /// <summary>Left and right wheels on a side slope. y left, z up; the side slope is positive where the ground rises to the left. SI in, SI out.</summary>
+/// <remarks>Source: <see cref="Provenance.GeneralSources.Statics"/> (derived); no constant of its own.</remarks>
 internal static class RollKernel
 {
     /// <summary>Part of the weight normal to ground that slopes along and across: 1/sqrt(1 + tan^2(theta) + tan^2(a)); cos(theta) where it slopes one way only.</summary>

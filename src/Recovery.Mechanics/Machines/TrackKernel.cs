@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Machines;
 
 /// <summary>Pressure under a stiff track, linear along it. SI in, SI out.</summary>
+/// <remarks>Source: <see cref="Provenance.GeneralSources.Statics"/> (derived); no constant of its own.</remarks>
 internal static class TrackKernel
 {
     /// <summary>W/(l b).</summary>

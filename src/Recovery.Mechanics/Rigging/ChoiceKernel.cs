@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Rigging;
 
 /// <summary>Least ratings, once. SI in, SI out.</summary>
+/// <remarks>Arithmetic on the factors of the policy (<see cref="RiggingSources.PartialFactors"/>, <see cref="RiggingSources.ShacklePeak"/>); no constant of its own.</remarks>
 internal static class ChoiceKernel
 {
     /// <summary>Strength that a load asks: load x factor / share that is left.</summary>

@@ -8,7 +8,7 @@ namespace Recovery.Mechanics.Rigging;
 /// <summary>A rig as a graph from the pullers to the anchors, for any arrangement: joined straps, two recovery points, two pullers, bridles, blocks.</summary>
 /// <remarks>
 /// <para>Nodes are the anchors on the stuck machine, the hitches of the pullers, and the joints; links are the straps. One part hangs on each puller and carries its pull; where the joints come to rest, and what every other part carries, is worked out in space by <see cref="Solve(RigLoadLevel, StretchState)"/>.</para>
-/// <para>Immutable and safe for concurrent use. Source: statics of parts that bear tension alone (derived).</para>
+/// <para>Immutable; many threads may use it at once. Source: statics of parts that bear tension alone (derived).</para>
 /// </remarks>
 public sealed class RigGraph
 {

@@ -14,6 +14,9 @@ namespace Recovery.Mechanics.Terramechanics;
 /// </remarks>
 public sealed class WheelModelComparison
 {
+    /// <summary>Width of a screen.</summary>
+    private const int TableColumns = 80;
+
     private WheelModelComparison(IReadOnlyList<WheelSet> wheels, ComparisonInputs inputs)
     {
         Wheels = wheels;
@@ -141,6 +144,20 @@ public sealed class WheelModelComparison
 
     private static void Note(StringBuilder notes, WheelModelEntry entry, string note)
     {
-        if (note.Length > 0) notes.Append(" ").Append(entry.Model.Name).Append(": ").Append(note).Append('\n');
+        if (note.Length == 0) return;
+        var column = 0;
+        foreach (var word in (entry.Model.Name + ": " + note).Split(' '))
+        {
+            if (column + 1 + word.Length > TableColumns)
+            {
+                notes.Append("\n  ");
+                column = 2;
+            }
+
+            notes.Append(' ').Append(word);
+            column += 1 + word.Length;
+        }
+
+        notes.Append('\n');
     }
 }

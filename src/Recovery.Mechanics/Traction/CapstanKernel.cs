@@ -3,6 +3,7 @@ using System;
 namespace Recovery.Mechanics.Traction;
 
 /// <summary>Friction of a wrap. SI in, SI out.</summary>
+/// <remarks>Source: <see cref="WinchSources.Capstan"/> (derived); no constant of its own.</remarks>
 internal static class CapstanKernel
 {
     /// <summary>Tension ratio over a wrap: exp(mu beta), whatever the radius.</summary>

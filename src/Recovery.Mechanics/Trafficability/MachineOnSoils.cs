@@ -10,7 +10,7 @@ namespace Recovery.Mechanics.Trafficability;
 /// <remarks>
 /// <para>Mobility: greatest net traction of all wheels at slip up to 0.30, less the grade, over the weight: above zero the machine moves itself. Go: cone index at or above the critical one, where that is zero. Fill limit: the greatest share of a payload at which it still goes.</para>
 /// <para>Brixius; bias constants are the cautious set. Wheels rolling in a shallow rut, loads at rest on the grade, no belly, no load transfer. Go says that no rule of this model is broken, and no more: where soil lies between readings it is not known.</para>
-/// <para>Immutable; safe for concurrent use. Source: wheel model Brixius (secondary), slip limit judgement.</para>
+/// <para>Immutable; many threads may use it at once. Source: wheel model Brixius (secondary), slip limit judgement.</para>
 /// </remarks>
 public sealed class MachineOnSoils
 {

@@ -14,7 +14,7 @@ namespace Recovery.Mechanics.Uncertainty;
 /// <para>One sample is one way things may be. Its demand is the central sum at its own strengths, times the method; its towing machine pulls on its own ground; its line and gear carry what that machine can impose. The band of bounds of an assessment is not sampled: it already runs from end to end of the same causes.</para>
 /// <para>Sample number, input and seed alone decide a number, so neither threads nor partitions change a bit. Plans compared with the same seed share their samples.</para>
 /// <para>Every spread is a factor on the plan's value. The defaults carry sources and standings; the cone factor, the wheel model and the method of the demand are from memory or by judgement, so probabilities are said as orders of magnitude. Wear of gear has no default: nobody can know it from here.</para>
-/// <para>Immutable; safe for concurrent use.</para>
+/// <para>Immutable; many threads may use it at once.</para>
 /// </remarks>
 public sealed class PlanSampler
 {
