@@ -13,7 +13,7 @@ internal static class AdhesionKernel
     public const double FarmClayFactor = 0.5;
 
     /// <summary>Pascals in a pound-force a square foot.</summary>
-    public const double PascalsPerPsf = 47.88025898033584;
+    public const double PascalsPerPsf = Provenance.PhysicalConstants.PascalsPerPsf;
 
     /// <summary>Strength up to which the Tomlinson rule takes the whole of it, Pa (from memory).</summary>
     public const double TomlinsonWholePascals = 25000;

@@ -4,10 +4,10 @@ namespace Recovery.Mechanics.Ground;
 /// <remarks>Sources: <see cref="GroundSources.CriticalLayer"/>; units by definition.</remarks>
 internal static class CriticalLayerKernel
 {
-    public const double MetresPerInch = 0.0254;
+    public const double MetresPerInch = Provenance.PhysicalConstants.MetresPerInch;
 
     /// <summary>Newtons in a pound-force.</summary>
-    public const double NewtonsPerPound = 4.4482216152605;
+    public const double NewtonsPerPound = Provenance.PhysicalConstants.NewtonsPerPoundForce;
 
     /// <summary>Class of a wheel load; a bound belongs to the middle class.</summary>
     public static int Wheel(double loadNewtons) => loadNewtons < 2000 * NewtonsPerPound ? 0 : loadNewtons <= 15000 * NewtonsPerPound ? 1 : 2;

@@ -7,7 +7,7 @@ namespace Recovery.Mechanics.Ground;
 internal static class HandTestKernel
 {
     /// <summary>Pascals in a short ton-force a square foot.</summary>
-    public const double PascalsPerTsf = 95760.51796067168;
+    public const double PascalsPerTsf = 2000 * Provenance.PhysicalConstants.PascalsPerPsf;
 
     /// <summary>Ratio R of the strengths at plastic and at liquid limit (Vardanega and Haigh 2014).</summary>
     public const double StrengthRatio = 35;

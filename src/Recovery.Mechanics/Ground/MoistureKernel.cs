@@ -7,7 +7,7 @@ namespace Recovery.Mechanics.Ground;
 internal static class MoistureKernel
 {
     /// <summary>Pascals in a pound-force a square inch.</summary>
-    public const double PascalsPerPsi = 6894.757293168361;
+    public const double PascalsPerPsi = Provenance.PhysicalConstants.PascalsPerPsi;
 
     /// <summary>Wide end of the scatter of the fits, a factor either way (judgement).</summary>
     public const double WideScatter = 2;

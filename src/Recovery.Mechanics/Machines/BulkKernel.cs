@@ -5,7 +5,7 @@ namespace Recovery.Mechanics.Machines;
 internal static class BulkKernel
 {
     /// <summary>Kilograms in one pound (definition).</summary>
-    public const double KilogramsPerPound = 0.45359237;
+    public const double KilogramsPerPound = Provenance.PhysicalConstants.KilogramsPerPound;
 
     /// <summary>Cubic metres in one US bushel (definition).</summary>
     public const double CubicMetresPerBushel = 0.03523907;

@@ -12,6 +12,15 @@ internal static class PhysicalConstants
     /// <summary>Newtons in one pound-force (definition).</summary>
     public const double NewtonsPerPoundForce = 4.4482216152605;
 
+    /// <summary>Pascals in one pound-force per square foot (definition).</summary>
+    public const double PascalsPerPsf = 47.88025898033584;
+
+    /// <summary>Kilograms in one pound (definition).</summary>
+    public const double KilogramsPerPound = 0.45359237;
+
     /// <summary>Metres in one inch (definition).</summary>
     public const double MetresPerInch = 0.0254;
+
+    /// <summary>Metres in one foot (definition).</summary>
+    public const double MetresPerFoot = 0.3048;
 }

@@ -11,7 +11,7 @@ internal static class HaulRoadKernel
     public const double PerInch = 0.015;
 
     /// <summary>Metres in an inch.</summary>
-    public const double Inch = 0.0254;
+    public const double Inch = Provenance.PhysicalConstants.MetresPerInch;
 
     /// <summary>Rolling resistance over weight, 0.02 + 0.015 p/25.4 mm.</summary>
     public static double Ratio(double penetrationMetres) => Firm + (PerInch * (penetrationMetres / Inch));

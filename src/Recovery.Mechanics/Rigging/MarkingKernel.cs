@@ -7,7 +7,7 @@ namespace Recovery.Mechanics.Rigging;
 internal static class MarkingKernel
 {
     /// <summary>Pound-force, N.</summary>
-    public const double Pound = 0.45359237 * PhysicalConstants.StandardGravity;
+    public const double Pound = PhysicalConstants.KilogramsPerPound * PhysicalConstants.StandardGravity;
 
     /// <summary>Tonne-force, N.</summary>
     public const double Tonne = 1000 * PhysicalConstants.StandardGravity;

@@ -32,14 +32,7 @@ public sealed class GeeCloughModel : IFlatWheelModel
         WheelLimits.Load);
 
     /// <inheritdoc/>
-    public WheelResult Evaluate(WheelOnSoil wheel, Ratio slip)
-    {
-        Guard.NotNull(wheel, nameof(wheel));
-        var s = Guard.Fraction(slip, 0, 1, nameof(slip));
-        var w = wheel.Load.Newtons;
-        var flat = this.At(wheel, s);
-        return new WheelResult(this, flat, w, s, Validity.Flag(flat.Numeric, w / 1000));
-    }
+    public WheelResult Evaluate(WheelOnSoil wheel, Ratio slip) => this.OnNumericAndLoad(wheel, slip);
 
     WheelFlat IFlatWheelModel.At(double coneIndexPascals, double widthMetres, double diameterMetres, double deflectionRatio, double loadNewtons, double slip)
     {

@@ -10,7 +10,7 @@ internal static class VtiKernel
     public const double SandLimit = 0.66;
 
     /// <summary>Length in CI/3.47, read as inches (from memory), m.</summary>
-    public const double SandGradientLength = 3.47 * 0.0254;
+    public const double SandGradientLength = 3.47 * Provenance.PhysicalConstants.MetresPerInch;
 
     /// <summary>Numeric N_v = CI b d/(W (1 - delta/h)^1.5 (1 + b/d)^0.75).</summary>
     public static double Numeric(double coneIndexPascals, double widthMetres, double diameterMetres, double deflectionRatio, double loadNewtons) =>

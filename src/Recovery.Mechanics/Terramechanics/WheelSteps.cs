@@ -1,4 +1,5 @@
 using Recovery.Mechanics.Provenance;
+using UnitsNet;
 
 namespace Recovery.Mechanics.Terramechanics;
 
@@ -8,6 +9,16 @@ internal static class WheelSteps
     /// <summary>Asks the kernel of a model for a typed wheel.</summary>
     public static WheelFlat At(this IFlatWheelModel model, WheelOnSoil wheel, double slip) =>
         model.At(wheel.ConeIndex.Pascals, wheel.SectionWidth.Meters, wheel.OverallDiameter.Meters, wheel.DeflectionRatio.DecimalFractions, wheel.Load.Newtons, slip);
+
+    /// <summary>Evaluates a model whose range is that of its wheel numeric and of the load, kN, in that order.</summary>
+    public static WheelResult OnNumericAndLoad(this IFlatWheelModel model, WheelOnSoil wheel, Ratio slip)
+    {
+        Guard.NotNull(wheel, nameof(wheel));
+        var s = Guard.Fraction(slip, 0, 1, nameof(slip));
+        var w = wheel.Load.Newtons;
+        var flat = model.At(wheel, s);
+        return new WheelResult(model, flat, w, s, model.Validity.Flag(flat.Numeric, w / 1000));
+    }
 
     /// <summary>Adds the motion resistance as a force.</summary>
     public static WorkingBuilder Resistance(this WorkingBuilder working, WheelResult result) =>

@@ -7,10 +7,10 @@ namespace Recovery.Mechanics.Traction;
 internal static class DeadmanKernel
 {
     /// <summary>One foot, m.</summary>
-    public const double Foot = 0.3048;
+    public const double Foot = Provenance.PhysicalConstants.MetresPerFoot;
 
     /// <summary>One pound-force a square foot, Pa.</summary>
-    public const double PoundPerSquareFoot = 47.88025898033584;
+    public const double PoundPerSquareFoot = Provenance.PhysicalConstants.PascalsPerPsf;
 
     /// <summary>Least mean depth of the table, m.</summary>
     public const double LeastDepth = 3 * Foot;

@@ -5,13 +5,13 @@ namespace Recovery.Mechanics.Traction;
 internal static class PicketKernel
 {
     /// <summary>One pound-force, N.</summary>
-    public const double Pound = 4.4482216152605;
+    public const double Pound = Provenance.PhysicalConstants.NewtonsPerPoundForce;
 
     /// <summary>Working load of one inclined steel picket of 1.5 m, N: 350 kg.</summary>
-    public const double InclinedSteel = 350 * 9.80665;
+    public const double InclinedSteel = 350 * Provenance.PhysicalConstants.StandardGravity;
 
     /// <summary>Most that a group of inclined steel pickets is credited with, N: 2 t.</summary>
-    public const double InclinedSteelMost = 2000 * 9.80665;
+    public const double InclinedSteelMost = 2000 * Provenance.PhysicalConstants.StandardGravity;
 
     /// <summary>Factor of wet clay with gravel on wooden pickets.</summary>
     public const double WetClayGravel = 0.9;

@@ -6,7 +6,7 @@ namespace Recovery.Mechanics.Uncertainty;
 /// <summary>Sobol points, plain or scrambled: numbers that fill the unit cube more evenly than random ones.</summary>
 /// <remarks>
 /// <para>x_i = xor of the direction numbers v_k over the bits k of the Gray code of i. Scrambled: every direction number is multiplied by a random lower triangular matrix of bits with ones on its diagonal, and the point is shifted by random bits (Matousek 1998, from memory); the net keeps its evenness and each point is uniform. Uniforms are (x + 1/2) 2^-32, never 0 or 1.</para>
-/// <para>Point i needs no other point, so partitions and threads change nothing. Take a power of two of points, from the first one on: a part of a net loses its evenness. Immutable, safe for concurrent use.</para>
+/// <para>Point i needs no other point, so partitions and threads change nothing. Take a power of two of points, from the first one on: a part of a net loses its evenness. Immutable; many threads may use it at once.</para>
 /// <para>Source: direction numbers of Joe and Kuo 2008 (reported, as SciPy carries them), the first 100 dimensions.</para>
 /// </remarks>
 public sealed class SobolPoints
