@@ -108,6 +108,13 @@ public sealed record ElasticLine
             .Build();
     }
 
+    /// <summary>The same laid as two legs side by side, its ends on one point: k = 4 cos(beta)^2 EA/L, all its mass over the length it reaches.</summary>
+    internal ElasticLine AsBasket(double radians)
+    {
+        double cos = Math.Max(0.5, Math.Cos(radians)), reach = Math.Max(0.2, 0.5 * LengthMetres * cos), share = 4 * cos * cos * reach / LengthMetres;
+        return new ElasticLine(Length.FromMeters(reach), Force.FromNewtons(share * SoftNewtons), Force.FromNewtons(share * StiffNewtons), LinearDensity.FromKilogramsPerMeter(MassKilograms / reach), Source);
+    }
+
     /// <summary>Gives the line in words, invariant culture.</summary>
     /// <returns>Length and stiffness band.</returns>
     public override string ToString() => Text.With(LengthMetres, "m") + ", EA " + Text.Number(SoftNewtons / 1000) + " to " + Text.Kilonewtons(StiffNewtons);

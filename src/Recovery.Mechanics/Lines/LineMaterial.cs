@@ -25,6 +25,12 @@ public sealed record LineMaterial
     /// <summary>Gets bedded HMPE rope.</summary>
     public static LineMaterial HmpeRope { get; } = new("HMPE rope", 50, 85, 1, 0.83, LinesSources.HmpeRope);
 
+    /// <summary>Gets six-strand wire rope: from memory; its mass from published fits of mooring lines.</summary>
+    public static LineMaterial WireRope { get; } = new("six-strand wire rope", 65, 75, 1, 5.18, LinesSources.StiffnessFromMemory);
+
+    /// <summary>Gets chain by the breaking strength that its size has in grade 80: it is the section of steel that stretches, so a chain of any other grade and the same size stretches alike. From memory, its mass (2.2 kg/m at 10 mm) too.</summary>
+    public static LineMaterial ChainOfGrade80Size { get; } = new("chain", 70, 90, 1, 17.5, LinesSources.StiffnessFromMemory);
+
     /// <summary>Gets the name.</summary>
     public string Name { get; }
 

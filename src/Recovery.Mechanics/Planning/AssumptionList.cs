@@ -36,8 +36,8 @@ internal static class AssumptionList
         }
 
         if (plan.Rig.DeclaredWear is null) all.Add(RigAssumptions.Wear);
-        if (plan.Rig.LineStraps[0].Measured is null) all.Add(Stretch);
-        if (plan.Rig.Bridle is { } bridle && (bridle.Strap.MakersBightShare is null || plan.Rig.LineStraps[plan.Rig.LineStraps.Count - 1].MakersBightShare is null)) all.Add(RigAssumptions.Bight);
+        if (plan.Rig.LineParts[0] is not Strap { Measured: not null }) all.Add(Stretch);
+        if (plan.Rig.Bridle is { } bridle && (bridle.Strap.MakersBightShare is null || plan.Rig.LineParts[plan.Rig.LineParts.Count - 1] is Strap { MakersBightShare: null })) all.Add(RigAssumptions.Bight);
         if ((plan.Rig.Casualty.WorkingLoad is null && plan.Rig.Casualty.Yield is null) || (plan.Rig.Drawbar.WorkingLoad is null && plan.Rig.Drawbar.Yield is null)) all.Add(Yield);
         return all.GroupBy(a => a.Id, StringComparer.Ordinal).Select(g => g.First()).ToList().AsReadOnly();
     }

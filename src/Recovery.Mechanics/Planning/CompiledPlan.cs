@@ -72,7 +72,7 @@ internal sealed class CompiledPlan
     private static double Bedded(Rig rig)
     {
         double factor = 1;
-        foreach (var strap in rig.LineStraps) factor = System.Math.Max(factor, Strap.MaterialOf(strap.Fibre).BeddedFactor);
+        foreach (var part in rig.LineParts) factor = System.Math.Max(factor, part is Strap strap ? Strap.MaterialOf(strap.Fibre).BeddedFactor : 1);
         return factor;
     }
 }

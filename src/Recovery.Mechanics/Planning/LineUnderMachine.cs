@@ -14,19 +14,14 @@ internal static class LineUnderMachine
         var leg = plan.Rig.Bridle!.Strap.Length.Meters / 2;
         for (var i = plan.Rig.BridleIndex + 1; i < plan.Rig.Parts.Count; i++)
         {
-            if (plan.Rig.Parts[i] is Strap strap) leg += strap.Length.Meters / (strap.Choked ? 2 : 1);
+            leg += plan.Rig.Parts[i].LineMetres / (plan.Rig.Parts[i] is Strap { Choked: true } ? 2 : 1);
         }
 
         return leg;
     }
 
     /// <summary>Length of the line from the eye of the bridle to the drawbar.</summary>
-    public static double BeyondEye(RecoveryPlan plan)
-    {
-        double sum = 0;
-        foreach (var strap in plan.Rig.LineStraps) sum += strap.Length.Meters;
-        return sum;
-    }
+    public static double BeyondEye(RecoveryPlan plan) => plan.Rig.LineMetres;
 
     /// <summary>How far the front axle rises on the way out: the deepest sinkage.</summary>
     public static double Climb(RecoveryPlan plan)

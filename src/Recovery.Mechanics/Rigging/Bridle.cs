@@ -81,16 +81,17 @@ public sealed record Bridle : RigPart
     internal double IncludedRadians => BridleKernel.IncludedAngle(SpacingMetres, Strap.Length.Meters, Lean.Radians);
 
     /// <summary>Makes a free-running bridle.</summary>
-    /// <param name="strap">The strap, not choked.</param>
+    /// <param name="strap">The strap, neither choked nor a basket.</param>
     /// <param name="anchorSpacing">Distance between the anchors, 0.2 to 6 m, less than the length of the strap.</param>
     /// <returns>The bridle.</returns>
-    /// <exception cref="ArgumentException">The strap is not longer than its anchors are apart, or it is choked.</exception>
+    /// <exception cref="ArgumentException">The strap is not longer than its anchors are apart, or it is choked or lies as a basket.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The spacing is outside its range.</exception>
     public static Bridle FreeRunning(Strap strap, Length anchorSpacing)
     {
         Guard.NotNull(strap, nameof(strap));
         var spacing = Guard.Metres(anchorSpacing, 0.2, 6, nameof(anchorSpacing));
         if (strap.Choked) throw new ArgumentException("strap " + strap.Name + " is choked; a strap that runs free through an eye cannot be.", nameof(strap));
+        if (strap.IsBasket) throw new ArgumentException("strap " + strap.Name + " lies as a basket; the two legs of a bridle are in its statics already.", nameof(strap));
         if (strap.Length.Meters <= spacing)
             throw new ArgumentException("The bridle " + strap.Name + " is " + Text.With(strap.Length.Meters, "m") + " long and its anchors are " + Text.With(spacing, "m") + " apart: it must be longer than anchorSpacing.", nameof(anchorSpacing));
         return new Bridle(strap, spacing);

@@ -82,6 +82,37 @@ public static class GearChoice
         return needs.AsReadOnly();
     }
 
+    /// <summary>Every part of a rig of any arrangement and all its attachments, each with its own greatest load over both ends of the stretch and of friction.</summary>
+    /// <param name="check">The check of the rig; ratings of its parts may be unknown.</param>
+    /// <returns>The needs: pullers first, then lines and joiners, then anchors. A part that is out of service whatever its rating, or that carries nothing, is left out. The pulls of a graph are given, so no part raises its own load here.</returns>
+    /// <exception cref="ArgumentNullException">The check is null.</exception>
+    public static IReadOnlyList<GearNeed> For(RigGraphCheck check)
+    {
+        Guard.NotNull(check, nameof(check));
+        var needs = new List<GearNeed>();
+        foreach (var places in check.Parts.GroupBy(p => p.Part.Name, StringComparer.Ordinal))
+        {
+            var first = places.First();
+            double steady = first.Steady.Newtons, peak = first.Procedure.Newtons;
+            if (first.Part is Shackle shackle)
+            {
+                if (shackle.LimitShare > 0) needs.Add(Shackle(shackle.Name, steady, peak, check.Policy, check.WearFactor, shackle.LimitShare));
+            }
+            else if (ShareOf(first.Part) is var share && share > 0)
+            {
+                // Of all places of a part the one that asks most; a bight without a figure asks its own level of half the strap.
+                double full = places.Max(p => ChoiceKernel.Strength(peak, p.Kind == PlaceKind.Bight ? p.Floor : p.Place.Full, PlaceShare(p, share))), floor = places.Max(p => ChoiceKernel.Strength(peak, p.Floor, PlaceShare(p, share)));
+                needs.Add(new(first.Part.Name, KindOf(first.Part), steady, peak, ChoiceKernel.Strength(steady, check.Policy.Factor, share), full, floor, ChoiceKernel.Strength(steady, 1, share), double.NaN, check.Policy));
+            }
+        }
+
+        var graph = check.Graph;
+        var pullers = check.Attachments.Where(a => graph.Nodes.Any(n => n.Kind == RigNodeKind.Puller && ReferenceEquals(n.Point, a.Point))).ToList();
+        needs.InsertRange(0, pullers.Select(a => Attachment(a, GearKind.Drawbar, check.Policy)));
+        needs.AddRange(check.Attachments.Except(pullers).Select(a => Attachment(a, GearKind.AttachmentPoint, check.Policy)));
+        return needs.AsReadOnly();
+    }
+
     internal static GearKind KindOf(RigPart part) => part switch
     {
         Strap s => OfConstruction(s.Construction),
@@ -106,11 +137,18 @@ public static class GearChoice
         Bridle b => b.Strap.Deratings,
         Chain c => c.Strength.Share ?? double.NaN,
         WireRope w => w.Strength.Share ?? double.NaN,
+        SoftShackle s => s.Deratings,
         _ => 1,
     };
 
     private static GearNeed Shackle(string part, double steady, double peak, DesignFactorPolicy policy, double wear, double step) =>
         new(part, GearKind.Shackle, steady, peak, double.NaN, peak / PartialFactorKernel.ShackleShare, PartialFactorKernel.FloorOf(1, wear) * peak, steady / step, peak, policy);
+
+    /// <summary>Share of the breaking strength left at a place of a part.</summary>
+    private static double PlaceShare(PartCheck place, double share) => place is { Part: Strap strap, Kind: PlaceKind.Bight or PlaceKind.BightWithFigure } ? strap.WholeLength * (strap.MakersBightShare?.DecimalFractions ?? StrengthKernel.StrapOnStrap) : share;
+
+    private static GearNeed Attachment(AttachmentLoad load, GearKind kind, DesignFactorPolicy policy) =>
+        new(load.Point.Name, kind, load.Steady.Newtons, load.Procedure.Newtons, double.NaN, load.Procedure.Newtons, load.Procedure.Newtons, load.Steady.Newtons, double.NaN, policy);
 
     private static GearNeed Attachment(string name, GearKind kind, RigCheck check, double share)
     {

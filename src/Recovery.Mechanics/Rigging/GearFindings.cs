@@ -28,11 +28,13 @@ internal static class GearFindings
     public static readonly FindingDefinition BearingHigh = new("gear.bearing-pressure", Severity.Caution, "The {subject} bears with {available} on its pin; about {required} is the figure remembered for polyester.", "A thicker pin or a wider strap.", PartSources.BearingPressure);
     public static readonly FindingDefinition SoftEdge = new("gear.soft-shackle-edge", Severity.Stop, "The soft shackle at the {subject} lies on an edge of {available}; it is refused below {required}, three thicknesses of its bundle: HMPE cuts on edges.", "Round the edge, or a shackle of steel where no elastic line ends.", PartSources.SoftShackleStrength);
     public static readonly FindingDefinition ChainUsed = new("rig.chain", Severity.Caution, "The {subject} is a chain: heavy for its rating, and what it throws is heavy.", "A strap of known strength, shielded from edges; wire rope where stubble would wear it.", PartSources.ChainAvoided);
+    public static readonly FindingDefinition LowStretch = new("rig.low-stretch", Severity.Caution, "Nothing in the line stretches much (its first part is the {subject}): slack taken up on it, even at a creep, comes as a shock, and a clutch that is dropped winds the tyres up against it.", "Draw it taut before load comes on, then raise the power in steps; never any slack.", GeneralSources.Trade);
+    public static readonly FindingDefinition SteelInEye = new("rig.steel-in-eye", Severity.Stop, "The {subject} lies with nothing between in the eye of a strap: links and bare wire cut it, and nothing is published of what that joint holds.", "A shackle or soft shackle of sufficient rating between them, clear of edges; better a strap of known strength in place of the steel.", GeneralSources.Trade);
 
     /// <summary>All of them.</summary>
     public static IEnumerable<FindingDefinition> All { get; } =
     [
         LegsTooWide, ChokeTooSharp, ShackleSizeOnly, ShackleLegsTooWide,
-        TooHot, TooCold, FrozenWet, SunlightNoFigure, Chemical, Overloaded, BendTooTight, EyeBentTight, PinTooThin, PinNotStated, EdgeSharp, EdgeBetween, EyeOpen, EyeOnRound, EyeBunched, BearingHigh, ChainUsed, SoftEdge,
+        TooHot, TooCold, FrozenWet, SunlightNoFigure, Chemical, Overloaded, BendTooTight, EyeBentTight, PinTooThin, PinNotStated, EdgeSharp, EdgeBetween, EyeOpen, EyeOnRound, EyeBunched, BearingHigh, ChainUsed, SoftEdge, LowStretch, SteelInEye,
     ];
 }

@@ -24,7 +24,17 @@ internal sealed class GraphSprings
         var complete = piece.TornOff is null;
         List<string> hardware = [.. piece.Hardware];
         if (piece.TornOff is { } torn) hardware.Add(torn);
-        return new FailureCase(part, Towards(supports), hardware.AsReadOnly(), piece.Kilograms, complete, Math.Max(_soft.Energy, _stiff.Energy), Math.Max(_soft.Speed(piece), _stiff.Speed(piece)), Why(piece, supports));
+        // Chain and wire rope on it are steel too: their mass is shown, their ends are bounded as ends of a line.
+        var kilograms = piece.Kilograms;
+        foreach (var link in piece.Lines.Where(l => l.IsSteel).Distinct())
+        {
+            var parted = link.Part.Name == part;
+            complete &= !parted;
+            if (!parted) kilograms += link.Part.SteelKilograms;
+            hardware.Add(parted ? LoosePiece.BrokenOff(part) : link.Part.Name);
+        }
+
+        return new FailureCase(part, Towards(supports), hardware.AsReadOnly(), kilograms, complete, Math.Max(_soft.Energy, _stiff.Energy), Math.Max(_soft.Speed(piece), _stiff.Speed(piece)), Why(piece, supports));
     }
 
     private static string Why(LoosePiece piece, IReadOnlyList<string> supports) => piece.RunsOut

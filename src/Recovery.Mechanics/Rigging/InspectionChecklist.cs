@@ -33,6 +33,17 @@ public static class InspectionChecklist
         return kinds.SelectMany(For).ToList().AsReadOnly();
     }
 
+    /// <summary>Gives the criteria of everything in a rig of any arrangement, each kind once.</summary>
+    /// <param name="graph">The rig.</param>
+    /// <returns>The criteria, by kind.</returns>
+    /// <exception cref="ArgumentNullException">The rig is null.</exception>
+    public static IReadOnlyList<RejectCriterion> For(RigGraph graph)
+    {
+        Guard.NotNull(graph, nameof(graph));
+        var kinds = graph.Links.Select(l => l.Part).Concat(graph.Nodes.Select(n => n.Joiner).OfType<RigPart>()).Select(GearChoice.KindOf).Concat([GearKind.Drawbar, GearKind.AttachmentPoint]).Distinct();
+        return kinds.SelectMany(For).ToList().AsReadOnly();
+    }
+
     private static IReadOnlyList<RejectCriterion> Collect()
     {
         var all = new List<RejectCriterion>();

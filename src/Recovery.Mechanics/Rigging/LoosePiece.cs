@@ -23,14 +23,12 @@ internal sealed class LoosePiece
     /// <summary>Whether several lines hang together on it, so that no rule for a single chain holds.</summary>
     public bool Branches { get; set; }
 
+    /// <summary>What remains on the end where a chain or wire rope parted.</summary>
+    public static string BrokenOff(string name) => "broken-off piece of the " + name;
+
     public void Take(RigPart? joiner)
     {
-        var kilograms = joiner switch
-        {
-            Shackle s => s.Mass.Kilograms,
-            SnatchBlock b => b.Mass.Kilograms,
-            _ => 0,
-        };
+        var kilograms = joiner?.SteelKilograms ?? 0;
         if (!(kilograms > 0) || Hardware.Contains(joiner!.Name)) return;
         Hardware.Add(joiner.Name);
         Kilograms += kilograms;

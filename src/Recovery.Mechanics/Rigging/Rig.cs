@@ -22,7 +22,7 @@ public sealed class Rig
     /// <param name="parts">Parts in order from the drawbar to the casualty; those behind a bridle once, they are used on both legs.</param>
     /// <param name="casualty">What the rig is made fast to on the stuck machine.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">No path: no strap in the line, a bridle at its beginning, two bridles, or a name given twice.</exception>
+    /// <exception cref="ArgumentException">No path: no strap, chain or wire rope in the line, a bridle at its beginning, two bridles, or a name given twice.</exception>
     public Rig(AttachmentPoint drawbar, IEnumerable<RigPart> parts, AttachmentPoint casualty)
     {
         Drawbar = Guard.NotNull(drawbar, nameof(drawbar));
@@ -37,12 +37,12 @@ public sealed class Rig
             BridleIndex = i;
         }
 
-        var lines = Parts.Take(BridleIndex < 0 ? Parts.Count : BridleIndex).OfType<Strap>().ToList();
+        var lines = Parts.Take(BridleIndex < 0 ? Parts.Count : BridleIndex).Where(p => p.IsLine).ToList();
         if (lines.Count == 0)
-            throw new ArgumentException("A rig needs a path from " + Drawbar.Name + " to " + Casualty.Name + ": there is no strap between the drawbar and " + (BridleIndex < 0 ? "the casualty" : "the bridle") + ".", nameof(parts));
+            throw new ArgumentException("A rig needs a path from " + Drawbar.Name + " to " + Casualty.Name + ": there is no strap, chain or wire rope between the drawbar and " + (BridleIndex < 0 ? "the casualty" : "the bridle") + ".", nameof(parts));
         if (Parts.Select(p => p.Name).Distinct(StringComparer.Ordinal).Count() != Parts.Count)
             throw new ArgumentException("parts must have unique names.", nameof(parts));
-        LineStraps = lines.AsReadOnly();
+        LineParts = lines.AsReadOnly();
     }
 
     private Rig(Rig other, IEnumerable<RigPart> parts, double? wear, double twist)
@@ -80,26 +80,34 @@ public sealed class Rig
 
     internal int BridleIndex { get; }
 
-    internal IReadOnlyList<Strap> LineStraps { get; }
+    /// <summary>Straps, chains and wire ropes between the drawbar and the bridle.</summary>
+    internal IReadOnlyList<RigPart> LineParts { get; }
 
-    internal double LengthMetres => LineStraps.Sum(s => s.Length.Meters) + (Bridle is { } bridle ? bridle.LongerLegMetres : 0) + Parts.Skip(BridleIndex < 0 ? Parts.Count : BridleIndex + 1).OfType<Strap>().Sum(s => s.Length.Meters);
+    /// <summary>Their unstretched length together, m.</summary>
+    internal double LineMetres => LineParts.Sum(p => p.LineMetres);
 
-    /// <summary>Gets the line of straps in series between the drawbar and the bridle; null where a breaking strength is not known. Bridle and axle straps are left out: they could only lower a peak.</summary>
+    internal double LengthMetres => LineMetres + (Bridle is { } bridle ? bridle.LongerLegMetres : 0) + Parts.Skip(BridleIndex < 0 ? Parts.Count : BridleIndex + 1).Sum(p => p.LineMetres);
+
+    /// <summary>Gets the line of straps, chains and wire ropes in series between the drawbar and the bridle; null where the stretch of one is not known. Bridle and axle straps are left out: they could only lower a peak.</summary>
     public ElasticLine? Line
     {
         get
         {
             double length = 0, soft = 0, stiff = 0, mass = 0;
-            foreach (var strap in LineStraps)
+            Source? source = null;
+            foreach (var part in LineParts)
             {
-                if (strap.Elastic is not { } elastic) return null;
+                if (part.Elastic is not { } elastic) return null;
+                if (LineParts.Count == 1) return elastic;
                 length += elastic.LengthMetres;
                 soft += elastic.LengthMetres / elastic.SoftNewtons;
                 stiff += elastic.LengthMetres / elastic.StiffNewtons;
                 mass += elastic.MassKilograms;
+                // The whole stands as weakly as the weakest of its parts.
+                if (source is null || Standings.Weakest([source, elastic.Source]) != source.Standing) source = elastic.Source;
             }
 
-            return LineStraps.Count == 1 ? LineStraps[0].Elastic : new ElasticLine(Length.FromMeters(length), Force.FromNewtons(length / soft), Force.FromNewtons(length / stiff), LinearDensity.FromKilogramsPerMeter(mass / length), LineStraps[0].Elastic!.Source);
+            return new ElasticLine(Length.FromMeters(length), Force.FromNewtons(length / soft), Force.FromNewtons(length / stiff), LinearDensity.FromKilogramsPerMeter(mass / length), source!);
         }
     }
 

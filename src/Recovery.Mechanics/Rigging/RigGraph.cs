@@ -7,7 +7,7 @@ namespace Recovery.Mechanics.Rigging;
 
 /// <summary>A rig as a graph from the pullers to the anchors, for any arrangement: joined straps, two recovery points, two pullers, bridles, blocks.</summary>
 /// <remarks>
-/// <para>Nodes are the anchors on the stuck machine, the hitches of the pullers, and the joints; links are the straps. One part hangs on each puller and carries its pull; where the joints come to rest, and what every other part carries, is worked out in space by <see cref="Solve(RigLoadLevel, StretchState)"/>.</para>
+/// <para>Nodes are the anchors on the stuck machine, the hitches of the pullers, and the joints; links are the straps, chains and wire ropes. One part hangs on each puller and carries its pull; where the joints come to rest, and what every other part carries, is worked out in space by <see cref="Solve(RigLoadLevel, StretchState)"/>.</para>
 /// <para>Immutable; many threads may use it at once. Source: statics of parts that bear tension alone (derived).</para>
 /// </remarks>
 public sealed class RigGraph
@@ -16,9 +16,9 @@ public sealed class RigGraph
 
     /// <summary>Describes a rig.</summary>
     /// <param name="nodes">Anchors, pullers and joints.</param>
-    /// <param name="links">Straps between them.</param>
+    /// <param name="links">Straps, chains and wire ropes between them.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">A name given twice, a link to a node that is not there, a puller on which not exactly one end of a part hangs, a part that runs through an anchor or a puller, no anchor, no puller, a joint with fewer than two parts, or a joint from which no way leads to both an anchor and a puller.</exception>
+    /// <exception cref="ArgumentException">A name given twice, a link to a node that is not there, a puller on which not exactly one end of a part hangs, a part that runs through an anchor or a puller, a wire rope that runs through anything but a block, no anchor, no puller, a joint with fewer than two parts, or a joint from which no way leads to both an anchor and a puller.</exception>
     public RigGraph(IEnumerable<RigNode> nodes, IEnumerable<RigLink> links)
     {
         Nodes = Guard.NotNull(nodes, nameof(nodes)).ToList().AsReadOnly();
@@ -71,16 +71,16 @@ public sealed class RigGraph
         RigGraphCheck.Of(this, Guard.NotNull(policy, nameof(policy)), wear is { } factor ? Guard.Range(factor, 1, 1.5, string.Empty, nameof(wear)) : null);
 
     /// <summary>Gives the rig with one of its parts replaced by another of the same name or not.</summary>
-    /// <param name="name">Name of a strap or of a joiner.</param>
+    /// <param name="name">Name of a strap, chain, wire rope or joiner.</param>
     /// <param name="replacement">The part that takes its place; null takes a joiner out, so that one part is laid through the eye of the other.</param>
     /// <returns>The rig.</returns>
-    /// <exception cref="ArgumentException">There is no such part, or a strap is to be replaced by something else.</exception>
+    /// <exception cref="ArgumentException">There is no such part, or a line is to be replaced by something else.</exception>
     public RigGraph Replace(string name, RigPart? replacement)
     {
         if (Links.Any(l => l.Part.Name == name))
         {
-            if (replacement is not Strap strap) throw new ArgumentException("The strap " + name + " can only be replaced by a strap.", nameof(replacement));
-            return new RigGraph(Nodes, Links.Select(l => l.Part.Name == name ? RigLink.Running(strap, l.Nodes[0], l.Nodes.Skip(1).Take(l.Nodes.Count - 2), l.Nodes[l.Nodes.Count - 1]) : l));
+            if (replacement is not { IsLine: true } line) throw new ArgumentException("The line " + name + " can only be replaced by a strap, a chain or a wire rope.", nameof(replacement));
+            return new RigGraph(Nodes, Links.Select(l => l.Part.Name == name ? RigLink.Running(line, l.Nodes[0], l.Nodes.Skip(1).Take(l.Nodes.Count - 2), l.Nodes[l.Nodes.Count - 1]) : l));
         }
 
         if (!Nodes.Any(n => n.Joiner?.Name == name)) throw new ArgumentException("The rig has no part named '" + name + "'.", nameof(name));
@@ -88,7 +88,7 @@ public sealed class RigGraph
     }
 
     /// <summary>Gives the links in words, invariant culture.</summary>
-    /// <returns>Each strap with its nodes.</returns>
+    /// <returns>Each line with its nodes.</returns>
     public override string ToString() => string.Join("; ", Links);
 
     internal int IndexOf(string name) => _index.TryGetValue(name, out var i) ? i : -1;

@@ -44,14 +44,14 @@ public sealed class RigGraphCheck
         {
             var all = new List<Assumption>();
             if (DeclaredWear is null) all.Add(RigAssumptions.Wear);
-            if (Graph.Links.Any(l => l.Part is { Choked: true, AngleOfChoke: null })) all.Add(RigAssumptions.Choke);
+            if (Graph.Links.Any(l => l.Part is Strap { Choked: true, AngleOfChoke: null })) all.Add(RigAssumptions.Choke);
             if (Parts.Any(p => p.Kind == PlaceKind.Bight)) all.Add(RigAssumptions.Bight);
-            if (Graph.Links.Any(l => l.Part.Measured is null)) all.Add(RigAssumptions.Stretch);
+            if (Graph.Links.Any(l => l.Part is not Strap { Measured: not null })) all.Add(RigAssumptions.Stretch);
             return all.AsReadOnly();
         }
     }
 
-    /// <summary>Gets every place: the straps in their order, then the joiners.</summary>
+    /// <summary>Gets every place: the straps, chains and wire ropes in their order, then the joiners.</summary>
     public IReadOnlyList<PartCheck> Parts { get; }
 
     /// <summary>Gets what each anchor and each puller takes, the greatest over all that was solved.</summary>
@@ -63,7 +63,7 @@ public sealed class RigGraphCheck
     /// <summary>Gets the places in the order in which they would part as the pull rises; those of unknown strength are left out.</summary>
     public IReadOnlyList<PartCheck> PartingOrder => Parts.Where(p => p.PartingPull is not null).OrderBy(p => p.PartingPull!.Value.Newtons).ToList().AsReadOnly();
 
-    /// <summary>Gets what happens at each part if it lets go; empty where the stretch of a strap is not known, because then nobody knows what is stored.</summary>
+    /// <summary>Gets what happens at each part if it lets go; empty where the stretch of a part is not known, because then nobody knows what is stored.</summary>
     public IReadOnlyList<FailureCase> Failures { get; }
 
     /// <summary>Gets the largest sum of forces at a joint over the pull, over all that was solved.</summary>
@@ -72,10 +72,10 @@ public sealed class RigGraphCheck
     /// <summary>Gets the forces without friction at the stiff end, procedure peak: for drawing.</summary>
     public RigGraphForces Forces => _envelope.Stiff;
 
-    /// <summary>Gets the joiners of steel that fly if some other part lets go: those that another arrangement would keep off a free end.</summary>
-    public IReadOnlyList<string> SteelOnFreeEnds => Failures.SelectMany(f => f.Hardware.Where(h => h != f.Part)).Distinct(StringComparer.Ordinal).Where(h => Graph.Nodes.Any(n => n.Joiner?.Name == h)).ToList().AsReadOnly();
+    /// <summary>Gets the joiners, chains and wire ropes that fly if some other part lets go: steel that another arrangement would keep off a free end.</summary>
+    public IReadOnlyList<string> SteelOnFreeEnds => Failures.SelectMany(f => f.Hardware.Where(h => h != f.Part)).Distinct(StringComparer.Ordinal).Where(h => Graph.Nodes.Any(n => n.Joiner?.Name == h) || Graph.Links.Any(l => l.Part.Name == h)).ToList().AsReadOnly();
 
-    /// <summary>Gets the better arrangement: every shackle that would fly is a soft shackle of the same strength. Null where no shackle would fly, or its breaking strength is not known.</summary>
+    /// <summary>Gets the better arrangement: every shackle that would fly is a soft shackle of the same strength, every chain and wire rope a strap of HMPE of the same strength, shielded from edges. Null where neither would fly, or a breaking strength is not known.</summary>
     public RigGraph? BetterArrangement
     {
         get
@@ -89,20 +89,34 @@ public sealed class RigGraphCheck
                 better = better.Replace(shackle.Name, new SoftShackle("soft " + shackle.Name, Rating.BreakingStrength(Force.FromNewtons(strength))));
             }
 
+            foreach (var link in Graph.Links.Where(l => l.IsSteel && flies.Contains(l.Part.Name)))
+            {
+                if (link.Part.BreakingNewtonsOfLine is not { } strength) return null;
+                better = better.Replace(link.Part.Name, new Strap("strap for " + link.Part.Name, Fibre.Hmpe, Rating.BreakingStrength(Force.FromNewtons(strength)), Length.FromMeters(Math.Max(0.3, link.Part.LineMetres))));
+            }
+
             return ReferenceEquals(better, Graph) ? null : better;
         }
     }
 
     /// <summary>Puts a weaker or stronger part in and checks again: where a weak link moves the failure is then the first of <see cref="PartingOrder"/>, and what flies from there stands in <see cref="Failures"/>.</summary>
-    /// <param name="part">Name of a strap.</param>
+    /// <param name="part">Name of a strap, chain or wire rope.</param>
     /// <param name="breakingStrength">Its breaking strength, 1 to 20,000 kN.</param>
     /// <returns>The check of that rig.</returns>
-    /// <exception cref="ArgumentException">There is no such strap.</exception>
+    /// <exception cref="ArgumentException">There is no such part.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The strength is outside its range.</exception>
     public RigGraphCheck WithStrength(string part, Force breakingStrength)
     {
-        var link = Graph.Links.FirstOrDefault(l => l.Part.Name == part) ?? throw new ArgumentException("The rig has no strap named '" + part + "'.", nameof(part));
-        return Of(Graph.Replace(part, link.Part.WithRating(Rating.BreakingStrength(breakingStrength))), Policy, DeclaredWear);
+        var link = Graph.Links.FirstOrDefault(l => l.Part.Name == part) ?? throw new ArgumentException("The rig has no line named '" + part + "'.", nameof(part));
+        var rating = Rating.BreakingStrength(breakingStrength);
+        RigPart replacement = link.Part switch
+        {
+            Strap s => s.WithRating(rating),
+            WireRope w => w with { Rating = rating },
+            Chain c => c.WithTag(rating),
+            _ => link.Part,
+        };
+        return Of(Graph.Replace(part, replacement), Policy, DeclaredWear);
     }
 
     /// <summary>Gives what follows: strength by the levels of the rig check, attachments, steel on free ends with the better arrangement, steel in the middle of the line, strap on strap, ratings and damage.</summary>

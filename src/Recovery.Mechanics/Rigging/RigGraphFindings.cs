@@ -11,8 +11,10 @@ internal static class RigGraphFindings
     public static IReadOnlyList<Finding> Of(RigGraphCheck check)
     {
         var findings = new List<Finding>();
-        foreach (var part in check.Graph.Links.Select(l => (RigPart)l.Part).Concat(check.Graph.Nodes.Where(n => n.Joiner is not null).Select(n => n.Joiner!))) OfPart(part, findings);
+        foreach (var part in check.Graph.Links.Select(l => l.Part).Concat(check.Graph.Nodes.Where(n => n.Joiner is not null).Select(n => n.Joiner!))) OfPart(part, findings);
         foreach (var node in check.Graph.Nodes) OfNode(check.Graph, node, findings);
+        foreach (var link in check.Graph.Links.Where(l => JoinsStraps(check.Graph, l))) findings.Add(new Finding(RiggingFindings.MetalJoiner, link.Part.Name));
+        if (IsLowStretch(check.Graph)) findings.Add(new Finding(GearFindings.LowStretch, check.Graph.Links[0].Part.Name));
         RigStrengthFindings.Add(check.Places, check.Outcomes, check.Loads, i => check.Parts[i].Name, false, findings);
         foreach (var attachment in check.Attachments) attachment.AddFindings(findings);
         foreach (var steel in check.SteelOnFreeEnds) findings.Add(new Finding(RiggingFindings.SteelOnFreeEnd, steel));
@@ -27,6 +29,14 @@ internal static class RigGraphFindings
                 RigInspection.Of(s.Name, s.Rating, s.Rating.BreakingNewtons, findings);
                 GearInspection.AddStrap(s, findings);
                 if (s.RejectedFor != StrapCondition.Sound) findings.Add(new Finding(RiggingFindings.Damage, s.Name));
+                break;
+            case Chain c:
+                RigInspection.Of(c.Name, c.Rating, c.Rating.BreakingNewtons, findings);
+                GearInspection.AddChain(c, findings);
+                break;
+            case WireRope w:
+                RigInspection.Of(w.Name, w.Rating, w.Rating.BreakingNewtons, findings);
+                GearInspection.AddWireRope(w, findings);
                 break;
             case SoftShackle s:
                 RigInspection.Of(s.Name, s.Rating, s.Rating.BreakingNewtons, findings);
@@ -50,10 +60,22 @@ internal static class RigGraphFindings
             return;
         }
 
-        var straps = graph.Links.Where(l => l.Touches(node.Name)).ToList();
-        var runs = straps.Any(l => l.RunsThrough(node.Name));
-        if (node.Joiner is null && !runs) findings.Add(new Finding(RiggingFindings.StrapOnStrap, straps[0].Part.Name));
-        // Steel in the middle of an elastic line: straps on it that are not choked round an axle, two of them at least.
-        if (node.Joiner is Shackle && straps.Count(l => !l.Part.Choked) > 1) findings.Add(new Finding(RiggingFindings.MetalJoiner, node.Joiner.Name));
+        var lines = graph.Links.Where(l => l.Touches(node.Name)).ToList();
+        var runs = lines.Any(l => l.RunsThrough(node.Name));
+        if (node.Joiner is null)
+        {
+            if (lines.Any(l => l.IsSteel) && lines.Any(l => !l.IsSteel)) findings.Add(new Finding(GearFindings.SteelInEye, lines.First(l => l.IsSteel).Part.Name));
+            else if (!runs && !lines[0].IsSteel) findings.Add(new Finding(RiggingFindings.StrapOnStrap, lines[0].Part.Name));
+        }
+
+        // Steel in the middle of an elastic line: straps on it that are not made fast round an axle, two of them at least.
+        if (node.Joiner is Shackle && lines.Count(l => l.IsOpenStrap) > 1) findings.Add(new Finding(RiggingFindings.MetalJoiner, node.Joiner.Name));
     }
+
+    /// <summary>A chain or wire rope with such straps at both its ends joins them.</summary>
+    private static bool JoinsStraps(RigGraph graph, RigLink link) =>
+        link.IsSteel && new[] { link.Nodes[0], link.Nodes[link.Nodes.Count - 1] }.All(end => graph.Links.Any(l => l.IsOpenStrap && l.Touches(end)));
+
+    /// <summary>Whether nothing of the rig stretches much.</summary>
+    private static bool IsLowStretch(RigGraph graph) => graph.Links.All(l => l.Part is not Strap { Fibre: not Fibre.Hmpe });
 }

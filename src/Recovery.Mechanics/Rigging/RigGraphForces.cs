@@ -38,10 +38,10 @@ public sealed class RigGraphForces
     public double Residual => _solver.Residual;
 
     /// <summary>Gets the force of a part by name.</summary>
-    /// <param name="part">Name of the strap.</param>
+    /// <param name="part">Name of the strap, chain or wire rope.</param>
     /// <returns>Its force.</returns>
-    /// <exception cref="ArgumentException">There is no such strap.</exception>
-    public PartForce Of(string part) => Parts.FirstOrDefault(p => p.Link.Part.Name == part) ?? throw new ArgumentException("The rig has no strap named '" + part + "'.", nameof(part));
+    /// <exception cref="ArgumentException">There is no such part.</exception>
+    public PartForce Of(string part) => Parts.FirstOrDefault(p => p.Link.Part.Name == part) ?? throw new ArgumentException("The rig has no line named '" + part + "'.", nameof(part));
 
     /// <summary>Gets what the rig puts into a node: into an anchor, a puller, or, as what is left over, a joint.</summary>
     /// <param name="node">Name of the node.</param>
@@ -74,7 +74,7 @@ public sealed class RigGraphForces
         var element = new LoadPathElement
         {
             Nodes = link.Nodes.Select(graph.IndexOf).ToArray(),
-            Length = link.Part.Length.Meters,
+            Length = link.Part.LineMetres,
             Way = way,
             Friction = new double[link.Nodes.Count - 2],
             Ratio = new double[link.Nodes.Count - 2],
@@ -144,7 +144,7 @@ public sealed class RigGraphForces
             foreach (var link in graph.Links)
             {
                 if (graph.Nodes[graph.IndexOf(link.Nodes[0])].Kind == RigNodeKind.Puller || graph.Nodes[graph.IndexOf(link.Nodes[link.Nodes.Count - 1])].Kind == RigNodeKind.Puller) continue;
-                var part = link.Part.Length.Meters / (link.Nodes.Count - 1);
+                var part = link.Part.LineMetres / (link.Nodes.Count - 1);
                 for (var i = 1; i < link.Nodes.Count; i++)
                 {
                     int a = graph.IndexOf(link.Nodes[i - 1]), b = graph.IndexOf(link.Nodes[i]);

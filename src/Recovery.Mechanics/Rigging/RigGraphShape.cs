@@ -16,11 +16,12 @@ internal static class RigGraphShape
             for (var i = 0; i < link.Nodes.Count; i++)
             {
                 var index = graph.IndexOf(link.Nodes[i]);
-                if (index < 0) throw new ArgumentException("The strap " + link.Part.Name + " goes to " + link.Nodes[i] + ", which is no node of the rig.", "links");
-                if (i > 0 && i + 1 < link.Nodes.Count && graph.Nodes[index].Kind != RigNodeKind.Joint) throw new ArgumentException("The strap " + link.Part.Name + " cannot run through " + link.Nodes[i] + ": only joints let a part run.", "links");
+                if (index < 0) throw new ArgumentException("The line " + link.Part.Name + " goes to " + link.Nodes[i] + ", which is no node of the rig.", "links");
+                if (i > 0 && i + 1 < link.Nodes.Count && graph.Nodes[index].Kind != RigNodeKind.Joint) throw new ArgumentException("The line " + link.Part.Name + " cannot run through " + link.Nodes[i] + ": only joints let a part run.", "links");
+                if (i > 0 && i + 1 < link.Nodes.Count && link.IsSteel && graph.Nodes[index].Joiner is not SnatchBlock) throw new ArgumentException("The wire rope " + link.Part.Name + " cannot run through " + link.Nodes[i] + ": there is no block, and it cuts what it rubs on.", "links");
             }
 
-            if (Kind(graph, link.Nodes[0]) == RigNodeKind.Puller && Kind(graph, link.Nodes[link.Nodes.Count - 1]) == RigNodeKind.Puller) throw new ArgumentException("The strap " + link.Part.Name + " lies between two pullers.", "links");
+            if (Kind(graph, link.Nodes[0]) == RigNodeKind.Puller && Kind(graph, link.Nodes[link.Nodes.Count - 1]) == RigNodeKind.Puller) throw new ArgumentException("The line " + link.Part.Name + " lies between two pullers.", "links");
         }
 
         foreach (var node in graph.Nodes)

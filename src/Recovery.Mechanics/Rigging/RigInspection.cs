@@ -30,22 +30,29 @@ internal static class RigInspection
                 case Chain chain:
                     Of(chain.Name, chain.Rating, chain.Rating.BreakingNewtons, findings);
                     GearInspection.AddChain(chain, findings);
-                    if (IsMetalJoiner(rig, i)) findings.Add(new Finding(RiggingFindings.MetalJoiner, chain.Name));
+                    OfSteelLine(rig, i, findings);
                     break;
                 case WireRope wire:
                     Of(wire.Name, wire.Rating, wire.Rating.BreakingNewtons, findings);
                     GearInspection.AddWireRope(wire, findings);
-                    if (IsMetalJoiner(rig, i)) findings.Add(new Finding(RiggingFindings.MetalJoiner, wire.Name));
+                    OfSteelLine(rig, i, findings);
                     break;
                 case SoftShackle soft:
                     Of(soft.Name, soft.Rating, soft.Rating.BreakingNewtons, findings);
                     GearInspection.AddSoftShackle(soft, findings);
                     break;
+                case SnatchBlock block:
+                    Of(block.Name, block.Rating, block.Rating.BreakingNewtons, findings);
+                    OfSteelJoiner(rig, i, findings);
+                    break;
                 case Shackle shackle:
-                    OfShackle(rig, i, shackle, findings);
+                    OfShackle(shackle, findings);
+                    OfSteelJoiner(rig, i, findings);
                     break;
             }
         }
+
+        if (IsLowStretch(rig)) findings.Add(new Finding(GearFindings.LowStretch, rig.LineParts[0].Name));
 
         OfAttachment(rig.Drawbar, findings);
         OfAttachment(rig.Casualty, findings);
@@ -59,10 +66,48 @@ internal static class RigInspection
         else if (rating.Kind == RatingKind.LashingCapacity) findings.Add(new Finding(RiggingFindings.LashingGear, name));
     }
 
-    private static void OfShackle(Rig rig, int i, Shackle shackle, List<Finding> findings)
+    /// <summary>Whether nothing in the line stretches much: strain at break of some 2 % and less.</summary>
+    private static bool IsLowStretch(Rig rig)
     {
-        OfShackle(shackle, findings);
-        if (IsMetalJoiner(rig, i)) findings.Add(new Finding(RiggingFindings.MetalJoiner, shackle.Name));
+        for (var i = 0; i < rig.LineParts.Count; i++)
+        {
+            if (rig.LineParts[i] is Strap { Fibre: not Fibre.Hmpe }) return false;
+        }
+
+        return true;
+    }
+
+    /// <summary>A chain or wire rope: between straps it joins them; beside one that stretches it is thrown by it; bare in its eye it cuts it.</summary>
+    private static void OfSteelLine(Rig rig, int i, List<Finding> findings)
+    {
+        var name = rig.Parts[i].Name;
+        if (IsMetalJoiner(rig, i)) findings.Add(new Finding(RiggingFindings.MetalJoiner, name));
+        else if (IsThrown(rig, i)) findings.Add(new Finding(RiggingFindings.SteelOnFreeEnd, name));
+        if ((i > 0 && rig.Parts[i - 1] is Strap or Bridle) || (i + 1 < rig.Parts.Count && rig.Parts[i + 1] is Strap or Bridle)) findings.Add(new Finding(GearFindings.SteelInEye, name));
+    }
+
+    /// <summary>A shackle or block: with straps on both sides it joins them; between a strap and a chain or wire rope it is thrown with that.</summary>
+    private static void OfSteelJoiner(Rig rig, int i, List<Finding> findings)
+    {
+        if (IsMetalJoiner(rig, i)) findings.Add(new Finding(RiggingFindings.MetalJoiner, rig.Parts[i].Name));
+        else if (IsThrown(rig, i)) findings.Add(new Finding(RiggingFindings.SteelOnFreeEnd, rig.Parts[i].Name));
+    }
+
+    /// <summary>Steel in the line with line on both its sides, or that is line itself, and a strap on one.</summary>
+    private static bool IsThrown(Rig rig, int i)
+    {
+        var end = rig.BridleIndex < 0 ? rig.Parts.Count : rig.BridleIndex + 1;
+        if (i >= end) return false;
+        bool strap = false, before = rig.Parts[i].IsLine, after = before;
+        for (var k = 0; k < end; k++)
+        {
+            if (!rig.Parts[k].IsLine && rig.Parts[k] is not Bridle) continue;
+            strap |= rig.Parts[k] is Strap or Bridle;
+            before |= k < i;
+            after |= k > i;
+        }
+
+        return strap && before && after;
     }
 
     internal static void OfShackle(Shackle shackle, List<Finding> findings)

@@ -5,17 +5,18 @@ using Recovery.Mechanics.Provenance;
 
 namespace Recovery.Mechanics.Rigging;
 
-/// <summary>A strap of a rig between two of its nodes, straight or running free through others.</summary>
+/// <summary>A strap, chain or wire rope of a rig between two of its nodes, straight or running free through others.</summary>
+/// <remarks>A strap runs through eyes and blocks, a wire rope through blocks alone, a chain through nothing. Immutable.</remarks>
 public sealed record RigLink
 {
-    private RigLink(Strap part, IReadOnlyList<string> nodes)
+    private RigLink(RigPart part, IReadOnlyList<string> nodes)
     {
         Part = part;
         Nodes = nodes;
     }
 
-    /// <summary>Gets the strap.</summary>
-    public Strap Part { get; }
+    /// <summary>Gets the strap, chain or wire rope.</summary>
+    public RigPart Part { get; }
 
     /// <summary>Gets the names of its nodes from one end to the other: two, or more where it runs through eyes or blocks.</summary>
     public IReadOnlyList<string> Nodes { get; }
@@ -23,32 +24,33 @@ public sealed record RigLink
     /// <summary>Gets whether it runs through a node.</summary>
     public bool Runs => Nodes.Count > 2;
 
-    /// <summary>A strap from one node to another.</summary>
-    /// <param name="part">The strap.</param>
+    /// <summary>A strap, chain or wire rope from one node to another.</summary>
+    /// <param name="part">The strap, chain or wire rope.</param>
     /// <param name="from">Name of the node at one end.</param>
     /// <param name="to">Name of the node at the other.</param>
     /// <returns>The link.</returns>
-    /// <exception cref="ArgumentNullException">The strap is null.</exception>
-    /// <exception cref="ArgumentException">A name is empty or both are one.</exception>
-    public static RigLink Between(Strap part, string from, string to) => Running(part, from, [], to);
+    /// <exception cref="ArgumentNullException">The part is null.</exception>
+    /// <exception cref="ArgumentException">A name is empty, both are one, or the part is no line.</exception>
+    public static RigLink Between(RigPart part, string from, string to) => Running(part, from, [], to);
 
-    /// <summary>A strap whose middle runs free through one or more nodes: a bridle in an eye, a line in a block.</summary>
-    /// <param name="part">The strap.</param>
+    /// <summary>A strap or wire rope whose middle runs free through one or more nodes: a bridle in an eye, a line in a block.</summary>
+    /// <param name="part">The strap, chain or wire rope.</param>
     /// <param name="from">Name of the node at one end.</param>
     /// <param name="through">Names of the nodes it runs through, in order.</param>
     /// <param name="to">Name of the node at the other end.</param>
     /// <returns>The link.</returns>
-    /// <exception cref="ArgumentNullException">The strap or the list is null.</exception>
-    /// <exception cref="ArgumentException">A name is empty, or a strap stands twice in a row at one node.</exception>
-    public static RigLink Running(Strap part, string from, IEnumerable<string> through, string to)
+    /// <exception cref="ArgumentNullException">The part or the list is null.</exception>
+    /// <exception cref="ArgumentException">A name is empty, the part is no strap or wire rope, or it stands twice in a row at one node.</exception>
+    public static RigLink Running(RigPart part, string from, IEnumerable<string> through, string to)
     {
-        Guard.NotNull(part, nameof(part));
+        if (!Guard.NotNull(part, nameof(part)).IsLine) throw new ArgumentException(part.Name + " is no line: a link of a rig is a strap, a chain or a wire rope.", nameof(part));
         List<string> nodes = [Guard.Name(from, nameof(from)), .. Guard.NotNull(through, nameof(through)).Select(n => Guard.Name(n, nameof(through))), Guard.Name(to, nameof(to))];
         for (var i = 1; i < nodes.Count; i++)
         {
-            if (nodes[i] == nodes[i - 1]) throw new ArgumentException("The strap " + part.Name + " cannot run from " + nodes[i] + " to " + nodes[i] + ".", nameof(through));
+            if (nodes[i] == nodes[i - 1]) throw new ArgumentException("The " + part.Name + " cannot run from " + nodes[i] + " to " + nodes[i] + ".", nameof(through));
         }
 
+        if (part is Chain && nodes.Count > 2) throw new ArgumentException("The chain " + part.Name + " cannot run through " + nodes[1] + ": its links catch and bend.", nameof(through));
         return new RigLink(part, nodes.AsReadOnly());
     }
 
@@ -62,6 +64,12 @@ public sealed record RigLink
 
         return false;
     }
+
+    /// <summary>Whether it is a strap that is not made fast round an axle by itself.</summary>
+    internal bool IsOpenStrap => Part is Strap { Choked: false, IsBasket: false };
+
+    /// <summary>Whether it is steel.</summary>
+    internal bool IsSteel => Part is not Strap;
 
     /// <summary>Whether it ends at a node.</summary>
     internal bool EndsAt(string node) => Nodes[0] == node || Nodes[Nodes.Count - 1] == node;
@@ -78,6 +86,6 @@ public sealed record RigLink
     }
 
     /// <summary>Gives the link in words, invariant culture.</summary>
-    /// <returns>Strap and nodes.</returns>
+    /// <returns>Part and nodes.</returns>
     public override string ToString() => Part.Name + ": " + string.Join(" - ", Nodes);
 }

@@ -1,3 +1,4 @@
+using Recovery.Mechanics.Lines;
 using Recovery.Mechanics.Provenance;
 
 namespace Recovery.Mechanics.Rigging;
@@ -13,6 +14,26 @@ public abstract record RigPart
 
     /// <summary>Gets the name.</summary>
     public string Name { get; }
+
+    /// <summary>Length it takes up in the line, m; 0 where it joins and is no line.</summary>
+    internal virtual double LineMetres => 0;
+
+    /// <summary>Elastic line between its two ends; null where it is no line or its strength is not known.</summary>
+    internal virtual ElasticLine? Elastic => null;
+
+    /// <summary>Mass of steel that flies with it, kg; 0 where there is none.</summary>
+    internal virtual double SteelKilograms => 0;
+
+    /// <summary>Breaking strength by its mark, tag or grade, N; null where it is not known or it is no chain or wire rope.</summary>
+    internal double? BreakingNewtonsOfLine => this switch
+    {
+        Chain c => c.Rating.BreakingNewtons,
+        WireRope w => w.Rating.BreakingNewtons,
+        _ => null,
+    };
+
+    /// <summary>Whether it is a line: a strap, a chain or a wire rope.</summary>
+    internal bool IsLine => this is Strap or Chain or WireRope;
 
     /// <summary>Gives the name.</summary>
     /// <returns>The name.</returns>

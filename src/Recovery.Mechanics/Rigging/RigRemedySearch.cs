@@ -17,7 +17,8 @@ internal static class RigRemedySearch
         var index = IndexOf(check.Rig, part);
         if (index < 0) throw new ArgumentException("The rig has no part named '" + part + "'.", nameof(part));
         if (Breaking(check.Rig.Parts[index]) is not { } mbs) return null;
-        double low = LeastNewtons / mbs, high = Math.Min(LargestScale, LargestNewtons / mbs);
+        var (thinnest, thickest) = Sizes(check.Rig.Parts[index]);
+        double low = Math.Max(LeastNewtons / mbs, thinnest), high = Math.Min(Math.Min(LargestScale, LargestNewtons / mbs), thickest);
         if (!(Surplus(check, index, high, level) >= 0)) return null;
         for (var i = 0; i < 60 && high - low > 1e-10 * high; i++)
         {
@@ -65,8 +66,21 @@ internal static class RigRemedySearch
         Bridle b => b.Strap.Rating.BreakingNewtons,
         SoftShackle s => s.Rating.BreakingNewtons,
         Shackle s => s.BreakingNewtons,
+        Chain c => c.Rating.BreakingNewtons,
+        WireRope w => w.Rating.BreakingNewtons,
+        SnatchBlock b => b.Rating.BreakingNewtons,
         _ => null,
     };
+
+    /// <summary>How far a part of steel can be scaled before no chain or rope is made in that size.</summary>
+    private static (double Thinnest, double Thickest) Sizes(RigPart part) => part switch
+    {
+        Chain c => (Square(Chain.Thinnest / c.Diameter.Meters), Square(Chain.Thickest / c.Diameter.Meters)),
+        WireRope w => (Square(WireRope.Thinnest / w.Diameter.Meters), Square(WireRope.Thickest / w.Diameter.Meters)),
+        _ => (0, double.PositiveInfinity),
+    };
+
+    private static double Square(double ratio) => ratio * ratio;
 
     /// <summary>Least of R/F over level, less 1, over the places of a part in the rig with it scaled. R grows with the scale and the peak at most with its square root, so it rises.</summary>
     private static double Surplus(RigCheck check, int part, double scale, Func<RigPlace, double> level)
@@ -87,7 +101,7 @@ internal static class RigRemedySearch
         var rig = check.Rig.Replace(old.Name, Scaled(old, scale));
         var loads = check.Loads;
         // A line that was not the rig's own stays as it was given; a part behind the eye leaves it alone.
-        if (old is Strap && (check.Rig.BridleIndex < 0 || part < check.Rig.BridleIndex) && check.Rig.Line is { } was && Equals(was, loads.Line) && rig.Line is { } line)
+        if (old.IsLine && (check.Rig.BridleIndex < 0 || part < check.Rig.BridleIndex) && check.Rig.Line is { } was && Equals(was, loads.Line) && rig.Line is { } line)
             loads = loads.WithLine(line);
         return RigCheck.Of(rig, check.Policy, loads);
     }
@@ -98,8 +112,14 @@ internal static class RigRemedySearch
         Bridle b => b.WithStrap(Scaled(b.Strap, scale)),
         SoftShackle s => s with { Rating = Scaled(s.Rating, scale) },
         Shackle s => new Shackle(s.Name, Scaled(s.Rating, scale), Mass.FromKilograms(Math.Min(200, Math.Max(0.05, s.Mass.Kilograms * scale))), Force.FromNewtons(s.BreakingNewtons!.Value * scale), s.ProofLoad is { } proof ? Force.FromNewtons(proof.Newtons * scale) : null) { Pin = s.Pin, OffAxis = s.OffAxis, Damaged = s.Damaged, Shape = s.Shape } is var stronger && s.TwoLegs is { } legs ? stronger.WithTwoLegs(legs) : stronger,
+        Chain c => new Chain(c.Name, c.Grade, Thicker(c.Diameter, scale, Chain.Thinnest, Chain.Thickest), c.Length, c.Tag is { } tag ? Scaled(tag, scale) : null) { Hitch = c.Hitch, Temperature = c.Temperature, Damaged = c.Damaged },
+        WireRope w => new WireRope(w.Name, Scaled(w.Rating, scale), Thicker(w.Diameter, scale, WireRope.Thinnest, WireRope.Thickest), w.Core, w.Length) { FirstEnd = w.FirstEnd, SecondEnd = w.SecondEnd, Body = w.Body, Hitch = w.Hitch, Temperature = w.Temperature, NewAndCertified = w.NewAndCertified, Damaged = w.Damaged },
+        SnatchBlock b => new SnatchBlock(b.Name, Scaled(b.Rating, scale), Mass.FromKilograms(Math.Min(500, Math.Max(0.1, b.Mass.Kilograms * scale)))) { Efficiency = b.Efficiency },
         _ => part,
     };
+
+    /// <summary>Strength goes with the section of steel, and so do stiffness and mass.</summary>
+    private static Length Thicker(Length diameter, double scale, double least, double most) => Length.FromMeters(Math.Min(most, Math.Max(least, diameter.Meters * Math.Sqrt(scale))));
 
     /// <summary>The same cloth, more of it: strength, stiffness and mass grow together.</summary>
     private static Strap Scaled(Strap strap, double scale) => strap with

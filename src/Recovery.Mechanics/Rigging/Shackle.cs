@@ -82,6 +82,8 @@ public sealed record Shackle : RigPart
 
     internal double? BreakingNewtons => DocumentedBreakingLoad?.Newtons ?? Rating.BreakingNewtons;
 
+    internal override double SteelKilograms => Mass.Kilograms;
+
     /// <summary>Gives the same with another value: its marked rating. For callers whose language has no <c>with</c>.</summary>
     /// <param name="rating">The value, as in <see cref="Rating"/>.</param>
     /// <returns>The changed copy.</returns>

@@ -30,6 +30,8 @@ public sealed record SnatchBlock : RigPart
     /// <summary>Gets its efficiency, 0.5 to 1; 0.90 unless given, a rubbing snatch block (from memory): the cautious side for what holds it. A greased sheave passes 49 : 51, 0.96 (reported).</summary>
     public double Efficiency { get; init => field = Guard.Range(value, 0.5, 1, string.Empty, nameof(Efficiency)); } = 0.90;
 
+    internal override double SteelKilograms => Mass.Kilograms;
+
     /// <summary>Gives the same with another efficiency. For callers whose language has no <c>with</c>.</summary>
     /// <param name="efficiency">The value, as in <see cref="Efficiency"/>.</param>
     /// <returns>The changed copy.</returns>

@@ -46,6 +46,9 @@ public sealed record Strap : RigPart
     /// <summary>Gets the angle of choke, 0 to 180 degrees; null where it was not looked at (the lowest bin is then taken). Means nothing unless <see cref="Choked"/>.</summary>
     public Angle? AngleOfChoke { get; init => field = value is { } v ? Angle.FromRadians(Guard.Radians(v, 0, 180, nameof(AngleOfChoke))) : null; }
 
+    /// <summary>Gets the angle of a leg from the line of pull where it lies as a basket, both its ends on one point, 0 to 90 degrees (refused beyond 60); null where it does not. It then counts 2 cos(angle) times its straight strength, is half as long and four cos(angle)^2 times as stiff. Means nothing where it is <see cref="Choked"/>.</summary>
+    public Angle? BasketLegAngle { get; init => field = value is { } v ? Angle.FromRadians(Guard.Radians(v, 0, 90, nameof(BasketLegAngle))) : null; }
+
     /// <summary>Gets the measured elastic line; null takes the default band of its fibre.</summary>
     public ElasticLine? Measured { get; init; }
 
@@ -67,8 +70,8 @@ public sealed record Strap : RigPart
     /// <summary>Gets the edge or body it lies round between its ends; null where there is none.</summary>
     public SectionPlace? Middle { get; init; }
 
-    /// <summary>Gets how it is laid: straight, or choked.</summary>
-    public Hitch Hitch => Choked ? Hitch.Choker(ChokerKind.Webbing, AngleOfChoke) : Hitch.Straight;
+    /// <summary>Gets how it is laid: straight, choked, or as a basket.</summary>
+    public Hitch Hitch => Choked ? Hitch.Choker(ChokerKind.Webbing, AngleOfChoke) : BasketLegAngle is { } beta ? Hitch.Basket(beta) : Hitch.Straight;
 
     /// <summary>Gets its derated strength with every factor by its place and source. What was seen on it (<see cref="RejectedFor"/>) comes before any of it.</summary>
     public DeratedStrength Strength
@@ -90,7 +93,9 @@ public sealed record Strap : RigPart
     internal double Deratings => IsPlain ? Wet * Place : Strength.Share ?? double.NaN;
 
     /// <summary>Whether wetness and a choke are all that acts: the short way of the same product.</summary>
-    internal bool IsPlain => Exposure is null && FirstEnd is null && SecondEnd is null && Middle is null;
+    internal bool IsPlain => !IsBasket && Exposure is null && FirstEnd is null && SecondEnd is null && Middle is null;
+
+    internal bool IsBasket => !Choked && BasketLegAngle is not null;
 
     internal bool IsWet => (Condition & StrapCondition.Wet) == StrapCondition.Wet;
 
@@ -101,7 +106,16 @@ public sealed record Strap : RigPart
 
     internal double Place => Choked ? StrengthKernel.Choker * StrengthKernel.ChokeAngle(AngleOfChoke?.Radians ?? 0) : 1;
 
-    internal ElasticLine? Elastic => Measured ?? (Rating.BreakingNewtons is { } mbs ? ElasticLine.Of(MaterialOf(Fibre), Force.FromNewtons(mbs), Length) : null);
+    internal override double LineMetres => IsBasket ? HitchKernel.BasketReach(Length.Meters, BasketLegAngle!.Value.Radians) : Length.Meters;
+
+    internal override ElasticLine? Elastic
+    {
+        get
+        {
+            var line = Measured ?? (Rating.BreakingNewtons is { } mbs ? ElasticLine.Of(MaterialOf(Fibre), Force.FromNewtons(mbs), Length) : null);
+            return line is not null && IsBasket ? line.AsBasket(BasketLegAngle!.Value.Radians) : line;
+        }
+    }
 
     /// <summary>Works out the strength step by step.</summary>
     /// <returns>The worked steps; empty where the breaking strength is not known.</returns>
@@ -134,6 +148,11 @@ public sealed record Strap : RigPart
     /// <param name="angleOfChoke">The value, as in <see cref="AngleOfChoke"/>.</param>
     /// <returns>The changed copy.</returns>
     public Strap WithAngleOfChoke(Angle? angleOfChoke) => this with { AngleOfChoke = angleOfChoke };
+
+    /// <summary>Gives the same laid as a basket, no longer choked. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="legAngle">The value, as in <see cref="BasketLegAngle"/>; null lays it straight.</param>
+    /// <returns>The changed copy.</returns>
+    public Strap WithBasket(Angle? legAngle) => this with { BasketLegAngle = legAngle, Choked = false };
 
     /// <summary>Gives the same with another value: the measured elastic line. For callers whose language has no <c>with</c>.</summary>
     /// <param name="measured">The value, as in <see cref="Measured"/>.</param>
