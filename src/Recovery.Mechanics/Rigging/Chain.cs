@@ -56,8 +56,8 @@ public sealed record Chain : RigPart
     /// <summary>Gets the breaking strength by grade and size.</summary>
     public Force GradeBreaking => Force.FromNewtons(ChainKernel.Breaking(ChainKernel.Number(Grade), Diameter.Meters));
 
-    /// <summary>Gets the rating that counts: the tag, else the printed limit of its grade and size with the design factor that lies in it; below the smallest printed size its breaking strength alone.</summary>
-    public Rating Rating => Tag ?? (DefaultRatings.OfChain(Grade, Diameter) is { } row ? Rating.WorkingLoadLimit(row.Metric).WithDesignFactor(GradeBreaking.Newtons / row.Metric.Newtons) : Rating.BreakingStrength(GradeBreaking));
+    /// <summary>Gets the rating that counts: the tag, else the printed limit of its grade and size with the design factor that lies in it; below the smallest printed size, and so far above the largest that its limit would be less than a fifteenth, its breaking strength alone.</summary>
+    public Rating Rating => Tag ?? (DefaultRatings.OfChain(Grade, Diameter) is { } row && GradeBreaking.Newtons / row.Metric.Newtons is var factor && factor <= Rating.LargestDesignFactor ? Rating.WorkingLoadLimit(row.Metric).WithDesignFactor(factor) : Rating.BreakingStrength(GradeBreaking));
 
     /// <summary>Gets its mass: 2.2 kg/m at 10 mm (from memory), with the square of the size.</summary>
     public Mass Mass => Mass.FromKilograms(SteelKilograms);

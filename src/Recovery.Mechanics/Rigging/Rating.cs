@@ -8,6 +8,9 @@ namespace Recovery.Mechanics.Rigging;
 /// <remarks>Immutable, equality by value, newtons inside. A proof load is no capacity. <see cref="Breaking"/> and <see cref="WorkingLoad"/> are those of one part in a straight pull: a marking for a parallel basket or a whole sling is divided by what it stands for. A marking in tonnes is read as tonnes-force with g = 9.80665 m/s2. "60 t" is a working load of 4 to 13 t if it is a breaking strength, and a breaking strength of 300 to 480 t if it is a working load limit.</remarks>
 public sealed record Rating
 {
+    /// <summary>Largest design factor that a working load limit is said to hold.</summary>
+    internal const double LargestDesignFactor = 15;
+
     private Rating(RatingKind kind, double newtons, double? designFactor, Marking? markedAs = null, RatingScope scope = RatingScope.Straight, double multiplicity = 1)
     {
         Kind = kind;
@@ -160,5 +163,5 @@ public sealed record Rating
         _ => string.Empty,
     };
 
-    private static double? Factor(double? designFactor) => designFactor is { } factor ? Guard.Range(factor, 2, 15, string.Empty, nameof(designFactor)) : null;
+    private static double? Factor(double? designFactor) => designFactor is { } factor ? Guard.Range(factor, 2, LargestDesignFactor, string.Empty, nameof(designFactor)) : null;
 }

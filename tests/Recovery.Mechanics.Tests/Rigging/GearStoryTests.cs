@@ -22,6 +22,8 @@ public class GearStoryTests
         ["rig.shackle-size-only"] = () => Plan("shackle", new Shackle("shackle", Rating.Unknown(Force.Zero), Mass.FromKilograms(30)).WithDimensions(Length.FromInches(1.5), null, null)),
         ["rig.shackle-legs-too-wide"] = () => Plan("shackle", new Shackle("shackle", Rating.WorkingLoadLimitTonnes(55), Mass.FromKilograms(30), KN(3000), KN(1100)).WithTwoLegs(Angle.FromDegrees(130))),
         ["rig.chain"] = () => Plan("axle strap", new Chain("axle chain", ChainGrade.Grade100, Length.FromMillimeters(22), M(2))),
+        ["rig.low-stretch"] = () => Plan("recovery strap", new WireRope("rope", Rating.BreakingStrengthTonnes(200), Length.FromMillimeters(40), WireCore.Wire, M(20))),
+        ["rig.steel-in-eye"] = () => Plan("shackle", new Chain("chain", ChainGrade.Grade100, Length.FromMillimeters(22), M(1))),
         ["gear.too-hot"] = () => Strap(s => s.WithExposure(LineExposure.None.WithTemperature(Temperature.FromDegreesCelsius(90)))),
         ["gear.too-cold"] = () => Strap(s => s.WithExposure(LineExposure.None.WithTemperature(Temperature.FromDegreesCelsius(-35)))),
         ["gear.frozen-wet"] = () => Strap(s => s.WithCondition(StrapCondition.Wet).WithExposure(LineExposure.None.WithTemperature(Temperature.FromDegreesCelsius(-2)))),
