@@ -73,6 +73,12 @@ public sealed class Assessment
     /// <summary>Gets what has to be done and looked at before this pull, in order.</summary>
     public IReadOnlyList<Precaution> Precautions => PrecautionList.Of(this, Wording.Default);
 
+    /// <summary>Gets the least rating that each part of the rig and both attachments need under the named policy, with what marking to look for; empty where the line loads are not known.</summary>
+    public IReadOnlyList<GearNeed> GearNeeds => Rig is { } rig ? GearChoice.For(rig) : [];
+
+    /// <summary>Gets what takes a part of this rig out of service, by kind of gear, each with its source: to be gone through before anyone hooks on.</summary>
+    public IReadOnlyList<RejectCriterion> Inspection => InspectionChecklist.For(Plan.Rig);
+
     /// <summary>Gets the facts that are still to measure, each with what it would change.</summary>
     public IReadOnlyList<Assumption> Assumptions => AssumptionList.Of(Plan, Demand);
 

@@ -17,6 +17,8 @@ internal static class AssessmentExplanation
         foreach (var part in a.Plan.Rig.Parts)
         {
             if (part is Strap strap) all.Add(strap.Explain());
+            if (part is Chain chain) all.Add(chain.Strength.Explain());
+            if (part is WireRope wire) all.Add(wire.Strength.Explain());
             if (part is not Bridle bridle) continue;
             all.Add(bridle.Explain());
             all.Add(bridle.Strap.Explain());

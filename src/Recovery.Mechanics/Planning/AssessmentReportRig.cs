@@ -33,6 +33,20 @@ internal static class AssessmentReportRig
 
         Remedies(w, rig);
         Failures(w, rig);
+        Needs(w, a);
+    }
+
+    /// <summary>Least ratings in the unit gear is marked in, what marking to look for, and how long the list is that is gone through first.</summary>
+    private static void Needs(ReportBuilder w, Assessment a)
+    {
+        w.Section("needs", "heading.needs");
+        var needs = a.GearNeeds;
+        var unit = w.Display.MarkingUnit;
+        string Least(double? marked) => marked is { } number ? Text.Number(number, 3) : w.Say("needs.none");
+        w.Table([w.Say("needs.header", w.Say(unit == MarkingUnit.Tonne ? "needs.tonnes" : "needs.short-tons")), w.Say("needs.breaking"), w.Say("needs.limit")], needs.Select(n => (IReadOnlyList<string>)[n.Part, Least(n.MarkedBreaking(unit)), Text.Number(ChoiceKernel.RoundUp(Marking.In(n.LeastWorkingLoad, unit)), 3)]).ToList());
+        w.Paragraph("needs.key", a.Plan.Policy.Name);
+        foreach (var kind in needs.Select(n => n.Kind).Distinct()) w.Item("- ", w.Say("look." + kind));
+        w.Paragraph("needs.inspect", Text.Number(a.Inspection.Count));
     }
 
     private static void Failures(ReportBuilder w, RigCheck rig)
@@ -83,6 +97,9 @@ internal static class AssessmentReportRig
         Strap s => s.Rating.Breaking?.Newtons,
         Bridle b => b.Strap.Rating.Breaking?.Newtons,
         SoftShackle s => s.Rating.Breaking?.Newtons,
+        Chain c => c.Rating.Breaking?.Newtons,
+        WireRope r => r.Rating.Breaking?.Newtons,
+        SnatchBlock b => b.Rating.Breaking?.Newtons,
         Shackle s => s.DocumentedBreakingLoad?.Newtons ?? s.Rating.Breaking?.Newtons,
         _ => null,
     };

@@ -20,6 +20,9 @@ internal sealed class Display
 
     public string ForceUnit => _imperial ? "kip" : "kN";
 
+    /// <summary>Unit that gear is marked in.</summary>
+    public Rigging.MarkingUnit MarkingUnit => _imperial ? Rigging.MarkingUnit.ShortTon : Rigging.MarkingUnit.Tonne;
+
     public string Force(double newtons) => _imperial ? Text.Number(newtons / NewtonsPerKip, 3) + " kip" : Text.Number(newtons / 1000, 3) + " kN";
 
     /// <summary>A force for a table whose header names the unit: whole kilonewtons, or tenths of a kip.</summary>

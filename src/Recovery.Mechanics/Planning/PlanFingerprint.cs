@@ -1,6 +1,7 @@
 using System;
 using System.Globalization;
 using Recovery.Mechanics.Machines;
+using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Resistance;
 using Recovery.Mechanics.Traction;
 
@@ -102,9 +103,11 @@ internal static class PlanFingerprint
 
     private static string Seen(Rigging.RigPart part) => part switch
     {
-        Rigging.Strap s => s.Condition.ToString(),
+        Rigging.Strap s => s.Condition + "|" + s.Hitch,
         Rigging.Bridle b => b.Strap.Condition.ToString(),
         Rigging.Shackle s => s.Pin + "|" + s.Damaged,
+        Rigging.Chain c => Text.Number(c.Length.Meters) + "|" + c.Hitch + "|" + c.Damaged,
+        Rigging.WireRope w => Text.Number(w.Length.Meters) + "|" + w.Strength + "|" + w.NewAndCertified + "|" + w.Damaged,
         _ => string.Empty,
     };
 

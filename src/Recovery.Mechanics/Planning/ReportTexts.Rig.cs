@@ -1,3 +1,5 @@
+using Recovery.Mechanics.Rigging;
+
 namespace Recovery.Mechanics.Planning;
 
 /// <content>Line, gear, failures, clearance and areas.</content>
@@ -33,6 +35,25 @@ internal static partial class ReportTexts
         "failure.mass-and-piece", "{0} and the torn-off piece",
         "failure.mass-unknown", "mass not known",
         "failure.line", "{0}: no loose hardware on the free end, the line itself recoils {1}.",
+        "heading.needs", "What each part must be marked with at least",
+        "needs.header", "each part, {0}",
+        "needs.tonnes", "t",
+        "needs.short-tons", "short tons",
+        "needs.breaking", "breaks at",
+        "needs.limit", "working load",
+        "needs.none", "none would do",
+        "needs.key", "Under policy {0}, with the loads above. Both columns hold: a working load limit alone is enough where its own design factor carries it to the first. Of a machine's own points the first is the load at which they yield. Parts are chosen together: put what was found into the plan and check it again.",
+        "needs.inspect", "Before anyone hooks on, go through the checklist of reject criteria for this gear: {0} points. What fails one is out of service, and no rating rescues it.",
+        "look.Webbing", GearMarkings.LookFor(GearKind.Webbing),
+        "look.Roundsling", GearMarkings.LookFor(GearKind.Roundsling),
+        "look.FibreRope", GearMarkings.LookFor(GearKind.FibreRope),
+        "look.SoftShackle", GearMarkings.LookFor(GearKind.SoftShackle),
+        "look.WireRope", GearMarkings.LookFor(GearKind.WireRope),
+        "look.Chain", GearMarkings.LookFor(GearKind.Chain),
+        "look.Shackle", GearMarkings.LookFor(GearKind.Shackle),
+        "look.Block", GearMarkings.LookFor(GearKind.Block),
+        "look.Drawbar", GearMarkings.LookFor(GearKind.Drawbar),
+        "look.AttachmentPoint", GearMarkings.LookFor(GearKind.AttachmentPoint),
         "heading.clearance", "The way of the line under the machine",
         "clearance.none", "It was not measured: look along it with a little tension on before the pull.",
         "clearance.header", "low part",

@@ -20,6 +20,9 @@ internal static class SourceList
         foreach (var part in a.Plan.Rig.Parts)
         {
             if (part is Strap strap) Take(strap.Explain());
+            if (part is Chain chain) Take(chain.Strength.Explain());
+            if (part is WireRope wire) Take(wire.Strength.Explain());
+            if (part is not Strap && part.Elastic is { } elastic) Add(elastic.Source);
             if (part is Bridle bridle)
             {
                 Take(bridle.Strap.Explain());

@@ -71,8 +71,9 @@ public static class GearChoice
             }
 
             if (!(ShareOf(part) is var share && share > 0)) continue;
-            // What the whole rig says where the part has a strength to scale; the plain quotient where it has none.
-            double full = check.BreakingStrengthForFullFactors(part.Name)?.Newtons ?? ChoiceKernel.Strength(peak, own[0].Place.Full, share), floor = check.BreakingStrengthForFloor(part.Name)?.Newtons ?? ChoiceKernel.Strength(peak, own[0].Place.Floor, share);
+            // What the whole rig says where the part has a strength to scale, none where no strength would do; the plain quotient where it has none.
+            var scales = RigRemedySearch.Breaking(part) is not null;
+            double full = scales ? check.BreakingStrengthForFullFactors(part.Name)?.Newtons ?? double.NaN : ChoiceKernel.Strength(peak, own[0].Place.Full, share), floor = scales ? check.BreakingStrengthForFloor(part.Name)?.Newtons ?? double.NaN : ChoiceKernel.Strength(peak, own[0].Place.Floor, share);
             needs.Add(new(part.Name, KindOf(part), steady, peak, ChoiceKernel.Strength(steady, check.Policy.Factor, share), full, floor, ChoiceKernel.Strength(steady, 1, share), double.NaN, check.Policy));
         }
 

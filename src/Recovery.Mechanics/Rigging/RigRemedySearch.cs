@@ -60,7 +60,7 @@ internal static class RigRemedySearch
         return -1;
     }
 
-    private static double? Breaking(RigPart part) => part switch
+    internal static double? Breaking(RigPart part) => part switch
     {
         Strap s => s.Rating.BreakingNewtons,
         Bridle b => b.Strap.Rating.BreakingNewtons,

@@ -92,6 +92,8 @@ public class ReportLanguageTests
         yield return gentle.WithAhead([new TeamMember(ArrangementTests.Second())]);
         yield return gentle.With(PullProcedure.Undeclared.WithThrottleRise(Duration.FromSeconds(5)).WithSlack(Length.Zero));
         yield return gentle.With(new Rig(gentle.Rig.Drawbar, [gentle.Rig.Parts[0]], new AttachmentPoint("rear eye", AttachmentKind.RecoveryPoint, true)));
+        yield return GearNeedsTests.EveryKind();
+        yield return GearNeedsTests.ChainAlone();
     }
 
     /// <summary>A tractor and a strap with which the plan does not stop, yet the gear admits less than the central demand.</summary>

@@ -15,7 +15,7 @@ public class ReportTests
     public void The_structured_report_has_its_sections_in_order_of_reading()
     {
         var document = ReferencePlans.AsFound().Assess().ToDocument(DisplayUnits.Metric);
-        Assert.Equal(["verdict", "why", "words", "demand", "self-recovery", "capability", "gear", "failures", "measures", "clearance", "stages", "keep-clear", "before", "to-measure", "about"], document.Sections.Select(s => s.Key));
+        Assert.Equal(["verdict", "why", "words", "demand", "self-recovery", "capability", "gear", "failures", "needs", "measures", "clearance", "stages", "keep-clear", "before", "to-measure", "about"], document.Sections.Select(s => s.Key));
         Assert.All(document.Sections, s => Assert.NotEmpty(s.Blocks));
         Assert.All(document.Sections.SelectMany(s => s.Blocks).Where(b => b.Kind == ReportBlockKind.Table), t => Assert.All(t.Rows, r => Assert.Equal(t.Header.Count, r.Count)));
     }
