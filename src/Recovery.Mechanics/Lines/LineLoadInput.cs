@@ -24,6 +24,12 @@ internal struct LineLoadInput
     /// <summary>Whether a condition of the locked-gear rule is known not to be met: the speed of the gear still counts, the rule does not.</summary>
     public bool GearRuleBroken;
 
+    /// <summary>Whether the clutch may be dropped with slack in the line: on a low-stretch line the rule then does not count either.</summary>
+    public bool ClutchMayDrop;
+
+    /// <summary>Whether the puller may stand facing downhill: its weight adds to the pull and the engine would have to brake it.</summary>
+    public bool FacesDownhill;
+
     /// <summary>Slack, m; negative: not declared.</summary>
     public double Slack;
 

@@ -12,6 +12,7 @@ internal static class LineLoadKernel
         o = default;
         o.StiffUsed = i.SecondPull ? i.Stiff * i.BeddedFactor : i.Stiff;
         o.Steady = i.Pull;
+        o.GearRefused = i.GearSpeed >= 0 && !ClaimsGear(i, o.StiffUsed);
         o.Procedure = Peak(i, o.StiffUsed, out o.Rule);
         o.ProcedureSoft = Peak(i, i.Soft, out _);
         o.Careless = Careless(i, o.StiffUsed);
@@ -23,6 +24,9 @@ internal static class LineLoadKernel
         o.EnergySoft = ElasticKernel.Energy(o.ProcedureSoft, i.Soft);
         o.EnergyStiff = ElasticKernel.Energy(o.Procedure, o.StiffUsed);
     }
+
+    /// <summary>Whether the locked-gear rule may be claimed: a dropped clutch surges past it on lines stiffer than it was tried on.</summary>
+    private static bool ClaimsGear(in LineLoadInput i, double stiffness) => i.GearSpeed >= 0 && !i.GearRuleBroken && !(i.ClutchMayDrop && stiffness > LockedGearConditions.DroppedClutchStiffness);
 
     private static double Careless(in LineLoadInput i, double stiffness) => TakeUpKernel.HeldPeak(i.Pull, stiffness, i.Mass, i.CarelessSpeed, i.CarelessSlack);
 
@@ -38,7 +42,7 @@ internal static class LineLoadKernel
         var speed = i.Approach >= 0 ? i.Approach : Math.Max(0, i.GearSpeed);
         var peak = TakeUpKernel.HeldPeak(i.Pull, stiffness, i.Mass, speed, i.Slack >= 0 ? i.Slack : i.CarelessSlack);
         rule = LineLoadRule.HeldAnchor;
-        if (i.GearSpeed >= 0 && !i.GearRuleBroken)
+        if (ClaimsGear(i, stiffness))
         {
             var locked = TakeUpKernel.LockedGearPeak(i.Pull, stiffness, i.Mass, i.GearSpeed);
             if (locked < peak)
@@ -48,8 +52,8 @@ internal static class LineLoadKernel
             }
         }
 
-        // Raised on a taut line from rest; the longest period belongs to the soft end.
-        if (i.Rise >= 0 && !(i.Slack > 0) && !(i.Approach > 0))
+        // Raised on a line declared taut, from rest; the longest period belongs to the soft end. Slack that is not declared is not none.
+        if (i.Rise >= 0 && i.Slack is 0.0 && !(i.Approach > 0))
         {
             var raised = TakeUpKernel.ThrottlePeak(i.Pull, Math.Min(i.Soft, stiffness), i.Mass, i.Rise);
             if (raised < peak)

@@ -39,6 +39,9 @@ internal struct LineLoadOutput
     /// <summary>Energy at the stiff end with its own procedure peak, J.</summary>
     public double EnergyStiff;
 
+    /// <summary>Whether a gear is declared whose rule is not claimed on the stiffness that the procedure used.</summary>
+    public bool GearRefused;
+
     /// <summary>Rule that set the procedure.</summary>
     public LineLoadRule Rule;
 }

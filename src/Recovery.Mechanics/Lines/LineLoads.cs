@@ -7,7 +7,7 @@ namespace Recovery.Mechanics.Lines;
 
 /// <summary>The three loads in the line side by side: steady, procedure and careless.</summary>
 /// <remarks>
-/// <para>Steady P is the most that the puller can impose. Procedure is the peak of what is declared, the smaller of the rules that apply: held anchor F = P + sqrt(P^2 + 2 k P s + k m v^2); locked gear F = P + v_t sqrt(k m); throttle raised over t_r on a taut line P min(2, 1 + T/(pi t_r)).
+/// <para>Steady P is the most that the puller can impose. Procedure is the peak of what is declared, the smaller of the rules that apply: held anchor F = P + sqrt(P^2 + 2 k P s + k m v^2); locked gear F = P + v_t sqrt(k m), not claimed where a condition is known not to be met, where the puller may face downhill, or on a line stiffer than 654 kN/m that is not declared free of slack or its clutch eased; throttle raised over t_r on a line declared taut P min(2, 1 + T/(pi t_r)).
 /// Careless is the held anchor with 0.5 m of slack and 5 km/h. Nothing declared: the procedure is the careless load.</para>
 /// <para>k stiffness of the line without bridle and axle straps, which could only lower a peak: the stiff end for rig checks, the soft end beside it for energy and stretch, each with its own peak. m mass of the puller, v speed at the start of slack s.</para>
 /// <para>No credit for damping, break-out, weights or wet line. An anchor that rolls away adds its speed to v_t. Source: energy balance and proof of the locked gear (derived), careless load judgement, stiffness bands from memory unless measured.</para>
@@ -65,9 +65,20 @@ public sealed class LineLoads
         var findings = new List<Finding>();
         if (Procedure.IsRunUp) findings.Add(new Finding(LinesFindings.RunUp, "line"));
         if (!Procedure.IsDeclared) findings.Add(new Finding(LinesFindings.ProcedureUndeclared, "line", _output.Procedure / 1000, _output.Steady / 1000, "kN"));
-        if (Procedure.LockedGear is not null && Procedure.GearConditions?.Objection(ForcePerLength.FromNewtonsPerMeter(_input.Stiff)) is { } objection) findings.Add(objection);
+        if (GearObjection() is { } objection) findings.Add(objection);
         if (Procedure.SecondPull is null && _input.BeddedFactor > 1) findings.Add(new Finding(LinesFindings.SecondPull, "line", _output.SecondProcedure / 1000, _output.Procedure / 1000, "kN"));
         return findings.AsReadOnly();
+    }
+
+    /// <summary>What keeps the rule of the declared gear from being claimed; null where it is claimed or no gear is declared.</summary>
+    internal Finding? GearObjection()
+    {
+        if (!_output.GearRefused) return null;
+        var reasons = Procedure.GearConditions?.NotMet(_output.StiffUsed) ?? [];
+        if (_input.FacesDownhill && Procedure.GearConditions is not { LevelOrUphill: false }) reasons.Add("the puller may stand facing downhill");
+        if (Procedure.ApproachPassesGear) reasons.Add("the approach is faster than the gear");
+        if (reasons.Count == 0) reasons.Add("the line, of " + Text.With(_output.StiffUsed / 1000, "kN/m", 3) + ", stretches little, and neither is it declared free of slack nor the clutch eased");
+        return new Finding(LinesFindings.LockedGearNotMet, string.Join(", ", reasons));
     }
 
     internal LineLoadOutput Output => _output;
@@ -117,12 +128,12 @@ public sealed class LineLoads
     /// <summary>The same pull and procedure on another line.</summary>
     internal LineLoads WithLine(ElasticLine line)
     {
-        var input = InputOf(_input.Pull, _input.Mass, line, Procedure, _input.BeddedFactor);
+        var input = InputOf(_input.Pull, _input.Mass, line, Procedure, _input.BeddedFactor, _input.FacesDownhill);
         LineLoadKernel.Evaluate(input, out var output);
         return new LineLoads(line, Procedure, input, output);
     }
 
-    internal static LineLoadInput InputOf(double pull, double mass, ElasticLine line, PullProcedure procedure, double beddedFactor) => new()
+    internal static LineLoadInput InputOf(double pull, double mass, ElasticLine line, PullProcedure procedure, double beddedFactor, bool facesDownhill = false) => new()
     {
         Pull = pull,
         Mass = mass,
@@ -130,7 +141,9 @@ public sealed class LineLoads
         Stiff = ElasticKernel.Stiffness(line.StiffNewtons, line.LengthMetres),
         BeddedFactor = beddedFactor,
         GearSpeed = procedure.LockedGear?.MetersPerSecond ?? -1,
-        GearRuleBroken = procedure.GearConditions is { } conditions && conditions.NotMet(ElasticKernel.Stiffness(line.StiffNewtons, line.LengthMetres)).Count > 0,
+        GearRuleBroken = facesDownhill || procedure.ApproachPassesGear || procedure.GearConditions?.NotMet(0).Count > 0,
+        ClutchMayDrop = procedure.GearConditions is { } stated ? !stated.ClutchEasedOrLineDrawnTaut : procedure.Slack is not { Meters: 0 },
+        FacesDownhill = facesDownhill,
         Slack = procedure.Slack?.Meters ?? -1,
         Approach = procedure.ApproachSpeed?.MetersPerSecond ?? -1,
         Rise = procedure.ThrottleRise?.Seconds ?? -1,

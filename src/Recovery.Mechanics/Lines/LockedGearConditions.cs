@@ -53,6 +53,9 @@ public sealed record LockedGearConditions
     /// <returns>How many of the five conditions are met.</returns>
     public override string ToString() => Text.Number(5 - NotMet(double.PositiveInfinity).Count) + " of 5 conditions met";
 
+    /// <summary>Whether the gear holds the speed at which the line comes taut; otherwise the line may be met as with no gear at all.</summary>
+    internal bool HoldsSpeed => EngagedBeforeTaut && RimsCannotOverrun;
+
     internal List<string> NotMet(double newtonsPerMetre)
     {
         var notMet = new List<string>();

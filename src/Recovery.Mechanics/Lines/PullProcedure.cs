@@ -17,7 +17,7 @@ public sealed record PullProcedure
     /// <summary>Gets the theoretical speed of the gear that is engaged throughout, at the highest no-load engine speed; null where no locked gear is declared. Accepted range 0.1 to 20 km/h.</summary>
     public Speed? LockedGear { get; init => field = value is { } v ? Speed.FromMetersPerSecond(Guard.MetresPerSecond(v, 0.1, 20, nameof(LockedGear))) : null; }
 
-    /// <summary>Gets the conditions of the locked-gear rule, declared one by one; null takes them as met by declaring the gear at all.</summary>
+    /// <summary>Gets the conditions of the locked-gear rule, declared one by one; null takes them as met by declaring the gear at all, save two: on a line stiffer than 654 kN/m the line must be declared without slack, or the clutch as eased, and a puller that may stand facing downhill never claims the rule.</summary>
     public LockedGearConditions? GearConditions { get; init; }
 
     /// <summary>Gets the slack in the line when the pull begins; null where it is not declared. Accepted range 0 to 10 m.</summary>
@@ -41,8 +41,13 @@ public sealed record PullProcedure
     /// <summary>Gets whether anything of the take-up is declared.</summary>
     public bool IsDeclared => LockedGear is not null || Slack is not null || ApproachSpeed is not null || ThrottleRise is not null;
 
-    /// <summary>Gets whether it declares slack or an approach at speed without a locked gear: a run-up. Slack taken up from rest is one too, because the pull accelerates the machine through it.</summary>
-    public bool IsRunUp => LockedGear is null && (ApproachSpeed is { MetersPerSecond: > 0 } || Slack is { Meters: > 0 });
+    /// <summary>Gets whether it declares slack or an approach at speed without a locked gear: a run-up. Slack taken up from rest is one too, because the pull accelerates the machine through it. A gear that is not engaged before the line comes taut, whose rims can overrun it, or that is slower than the approach is no locked gear here.</summary>
+    public bool IsRunUp => !GearHolds && (ApproachSpeed is { MetersPerSecond: > 0 } || Slack is { Meters: > 0 });
+
+    /// <summary>Whether the approach is declared faster than the gear: the gear then is not engaged.</summary>
+    internal bool ApproachPassesGear => LockedGear is { } gear && ApproachSpeed is { } approach && approach.MetersPerSecond > gear.MetersPerSecond;
+
+    private bool GearHolds => LockedGear is not null && (GearConditions?.HoldsSpeed ?? true) && !ApproachPassesGear;
 
     /// <summary>Makes a procedure in a locked gear with the line drawn taut first.</summary>
     /// <param name="theoreticalSpeed">Theoretical speed of the gear at high idle, 0.1 to 20 km/h.</param>

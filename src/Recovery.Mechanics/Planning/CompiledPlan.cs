@@ -23,7 +23,7 @@ internal sealed class CompiledPlan
         var mass = plan.Tower.Machine.MassKilograms;
         foreach (var member in plan.Ahead) mass += member.Tower.Machine.MassKilograms;
         if (Tackle is { } tackle) mass *= tackle.Parts * tackle.Parts;
-        if (Line is { } line) LineInput = LineLoads.InputOf(0, mass, line, Procedure, Bedded(plan.Rig));
+        if (Line is { } line) LineInput = LineLoads.InputOf(0, mass, line, Procedure, Bedded(plan.Rig), FacesDownhill(plan));
     }
 
     public CompiledStuckMachine Stuck { get; }
@@ -59,6 +59,20 @@ internal sealed class CompiledPlan
         DemandKernel.Compose(straight.Flat, DemandBounds.CentralState(straight.Assumptions, stuck.Wheels == WheelMotion.Locked), out var other);
         return System.Math.Max(terms.Total, other.Total);
     }
+
+    /// <summary>Whether any puller may stand facing downhill: no gear then holds the load to its rule.</summary>
+    private static bool FacesDownhill(RecoveryPlan plan)
+    {
+        if (Downhill(plan.Tower)) return true;
+        foreach (var member in plan.Ahead)
+        {
+            if (Downhill(member.Tower)) return true;
+        }
+
+        return false;
+    }
+
+    private static bool Downhill(TowingMachine tower) => tower.Grade.Radians < 0 || tower.DownhillInReach.Radians > 0;
 
     private static PullProcedure Slower(PullProcedure p, int parts) => parts == 1 ? p : p with
     {

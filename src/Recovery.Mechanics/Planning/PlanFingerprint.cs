@@ -20,7 +20,7 @@ internal static class PlanFingerprint
         if (c.StuckOnStraightFrame is { } straight) Add(ref hash, straight);
         Add(ref hash, c.Tower);
         var i = c.LineInput;
-        foreach (var value in (double[])[c.Tension, i.Mass, i.Soft, i.Stiff, i.BeddedFactor, i.GearSpeed, i.Slack, i.Approach, i.Rise, i.CarelessSlack, i.CarelessSpeed, i.SecondPull ? 1 : 0]) hash.Add(value);
+        foreach (var value in (double[])[c.Tension, i.Mass, i.Soft, i.Stiff, i.BeddedFactor, i.GearSpeed, i.Slack, i.Approach, i.Rise, i.CarelessSlack, i.CarelessSpeed, i.SecondPull ? 1 : 0, i.GearRuleBroken ? 1 : 0, i.ClutchMayDrop ? 1 : 0]) hash.Add(value);
         foreach (var place in c.Places)
         {
             foreach (var value in (double[])[place.Part, (int)place.Kind, place.Strength, place.Share, place.Rated, place.Full, place.Floor, place.PeakLimit]) hash.Add(value);

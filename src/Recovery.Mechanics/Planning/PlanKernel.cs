@@ -126,6 +126,7 @@ internal static class PlanKernel
         LineLoadKernel.Evaluate(input, out var loads);
         o.Steady = loads.Steady;
         o.Procedure = loads.Procedure;
+        if (loads.GearRefused) Raise(ref worst, Severity.Caution);
         var share = f[(int)PlanFactor.BridleShare];
         for (var i = 0; i < w.Places.Length; i++)
         {

@@ -16,7 +16,7 @@ internal sealed class PlanNumbers
     {
         "pull.will-not-move-it", "pull.undecided", "pull.nose-lift", "pull.nose-light", "pull.puller-may-bog", "pull.hitch-rating-exceeded",
         "rig.below-floor", "rig.bight-below", "rig.bight-no-evidence", "rig.partial-factors", "rig.shackle-peak", "rig.shackle-rated", "rig.rated-exceeded", "rig.careless-low", "rig.second-pull-low",
-        "rig.attachment-working-load", "rig.attachment-yield",
+        "rig.attachment-working-load", "rig.attachment-yield", "line.locked-gear-not-met",
     };
 
     /// <summary>Makes the numbers; the severity of the findings that are not sampled is worked out unless it is given.</summary>

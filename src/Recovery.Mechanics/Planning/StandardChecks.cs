@@ -97,7 +97,9 @@ public static class StandardChecks
     private static void Procedure(PlanContext c, List<Finding> findings)
     {
         if (c.Plan.Procedure.IsRunUp) findings.Add(new Finding(LinesFindings.RunUp, "line"));
-        if (!c.Plan.Procedure.IsDeclared && c.Loads is { } loads) findings.Add(new Finding(LinesFindings.ProcedureUndeclared, "line", loads.Output.Procedure / 1000, loads.Output.Steady / 1000, "kN"));
+        if (c.Loads is not { } loads) return;
+        if (!c.Plan.Procedure.IsDeclared) findings.Add(new Finding(LinesFindings.ProcedureUndeclared, "line", loads.Output.Procedure / 1000, loads.Output.Steady / 1000, "kN"));
+        if (loads.GearObjection() is { } objection) findings.Add(objection);
     }
 
     private static void Attachments(PlanContext c, List<Finding> findings)

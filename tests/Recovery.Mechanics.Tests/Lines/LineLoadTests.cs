@@ -1,4 +1,5 @@
 using System;
+using System.Linq;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
@@ -56,6 +57,79 @@ public class LineLoadTests
     }
 
     [Theory]
+    [InlineData(null, 363.196, LineLoadRule.HeldAnchor)]
+    [InlineData(0.0, 127.070, LineLoadRule.RaisedThrottle)]
+    [InlineData(0.5, 363.196, LineLoadRule.HeldAnchor)]
+    public void A_raised_throttle_alone_takes_no_slack_away(double? slack, double expected, LineLoadRule rule)
+    {
+        // 64 t of nylon, 9 m: k 348.681 and 139.472 kN/m. Through 0.5 m of slack from rest 122.7 + sqrt(122.7^2 + 2 x 348.681 x 122.7 x 0.5);
+        // declared taut 122.7 (1 + 2.2572/(pi 20)), T = 2 pi sqrt(18/139.472).
+        var loads = Of(LineMaterial.NylonWebbing, 64, new PullProcedure { Slack = slack is { } s ? M(s) : null, ThrottleRise = Duration.FromSeconds(20) });
+        Assert.Equal(expected, loads.ProcedurePeak.Kilonewtons, 0.0401);
+        Assert.Equal(rule, loads.Rule);
+    }
+
+    [Theory]
+    [InlineData(null, 1303.464, true)]
+    [InlineData(0.5, 1303.464, true)]
+    [InlineData(0.0, 246.943, false)]
+    public void On_a_low_stretch_line_a_gear_counts_only_with_the_slack_gone_or_the_clutch_eased(double? slack, double expected, bool objects)
+    {
+        // 120 t of HMPE, 9 m: k 11114.2 kN/m. 122.7 + sqrt(122.7^2 + 2 x 11114.2 x 122.7 x 0.5 + 11114.2 x 18 x 0.27778^2), and 122.7 + 0.27778 sqrt(11114.2 x 18).
+        var procedure = new PullProcedure { LockedGear = Speed.FromKilometersPerHour(1), Slack = slack is { } s ? M(s) : null };
+        var loads = Of(LineMaterial.HmpeRope, 120, procedure);
+        Assert.Equal(expected, loads.ProcedurePeak.Kilonewtons, 0.0005);
+        Assert.Equal(objects, loads.Findings().Any(f => f.Id == "line.locked-gear-not-met"));
+        var eased = Of(LineMaterial.HmpeRope, 120, procedure.WithGearConditions(LockedGearConditions.AllMet));
+        Assert.Equal(246.943, eased.ProcedurePeak.Kilonewtons, 0.0005);
+        Assert.DoesNotContain(eased.Findings(), f => f.Id == "line.locked-gear-not-met");
+    }
+
+    [Theory]
+    [InlineData(653.999, 160.2771)]
+    [InlineData(654, 160.2771)]
+    [InlineData(654.001, 381.1289)]
+    public void Slack_that_nobody_declared_ends_the_gear_rule_above_654_kilonewtons_per_metre(double kilonewtonsPerMetre, double expected)
+    {
+        // 100 kN, 18 t, 2 km/h: 100 + 0.55556 sqrt(654 x 18) below; 100 + sqrt(100^2 + 2 x 654 x 100 x 0.5 + 654 x 18 x 0.55556^2) above. Each end of k by its own stiffness.
+        var line = new ElasticLine(M(1), KN(300), KN(kilonewtonsPerMetre), LinearDensity.FromKilogramsPerMeter(2), LineMaterial.NylonWebbing.Source);
+        var loads = LineLoads.Evaluate(KN(100), Mass.FromTonnes(18), line, new PullProcedure { LockedGear = Speed.FromKilometersPerHour(2), SecondPull = false });
+        Assert.Equal(expected, loads.ProcedurePeak.Kilonewtons, 0.0002);
+        Assert.Equal(140.8248, loads.ProcedurePeakSoft.Kilonewtons, 0.0001);
+        Assert.Equal(expected > 200, loads.Findings().Any(f => f.Id == "line.locked-gear-not-met"));
+    }
+
+    [Fact]
+    public void A_puller_that_may_face_downhill_claims_no_gear_and_keeps_that_on_another_line()
+    {
+        // 122.7 kN and 18 t on 10 % down: 140.264 kN. 140.264 + sqrt(140.264^2 + 348.681 x 18 x 0.55556^2); the gear would claim 184.277.
+        var line = ElasticLine.Of(LineMaterial.NylonWebbing, KN(627.6256), M(9));
+        var procedure = PullProcedure.DrawnTautInGear(Speed.FromKilometersPerHour(2)).WithGearConditions(LockedGearConditions.AllMet);
+        LineLoads Down(bool facesDownhill)
+        {
+            var input = LineLoads.InputOf(140264.37, 18000, line, procedure, 2, facesDownhill);
+            LineLoadKernel.Evaluate(input, out var output);
+            return new LineLoads(line, procedure, input, output);
+        }
+
+        Assert.Equal(184.277, Down(false).ProcedurePeak.Kilonewtons, 0.0005);
+        Assert.Equal(287.272, Down(true).ProcedurePeak.Kilonewtons, 0.0005);
+        Assert.Equal(287.272, Down(true).WithLine(line).ProcedurePeak.Kilonewtons, 0.0005);
+        Assert.Contains("downhill", Down(true).Findings()[0].Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_approach_faster_than_the_gear_is_a_run_up_on_the_held_anchor()
+    {
+        // Taut at 10 km/h into a gear of 2: simulated 216.8 kN, the rule would claim 158.6. 116 + sqrt(116^2 + 326.888 x 18 x 2.7778^2) bounds it.
+        var into = PullProcedure.DrawnTautInGear(Speed.FromKilometersPerHour(2)).WithApproachSpeed(Speed.FromKilometersPerHour(10));
+        var loads = LineLoads.Evaluate(KN(116), Mass.FromTonnes(18), Nylon, into);
+        Assert.Equal(358.605, loads.ProcedurePeak.Kilonewtons, 0.0005);
+        Assert.Equal(["line.run-up", "line.locked-gear-not-met", "line.second-pull"], loads.Findings().Select(f => f.Id));
+        Assert.False(into.WithApproachSpeed(Speed.FromKilometersPerHour(2)).IsRunUp);
+    }
+
+    [Theory]
     [InlineData(0.05, 0.22171)]
     [InlineData(0.1, 0.31086)]
     [InlineData(0.2, 0.43045)]
@@ -92,6 +166,20 @@ public class LineLoadTests
     [InlineData(0, 0, false)]
     public void Slack_or_speed_without_a_locked_gear_is_a_run_up(double slack, double speed, bool runUp) =>
         Assert.Equal(runUp, new PullProcedure { Slack = M(slack), ApproachSpeed = Speed.FromKilometersPerHour(speed) }.IsRunUp);
+
+    [Theory]
+    [InlineData(true, true, 1, false)]
+    [InlineData(false, true, 1, true)]
+    [InlineData(true, false, 1, true)]
+    [InlineData(false, false, 0, false)]
+    public void A_gear_that_does_not_hold_the_speed_is_no_gear(bool engaged, bool noOverrun, double slack, bool runUp)
+    {
+        var conditions = LockedGearConditions.AllMet with { EngagedBeforeTaut = engaged, RimsCannotOverrun = noOverrun };
+        Assert.Equal(runUp, new PullProcedure { LockedGear = Speed.FromKilometersPerHour(1), Slack = M(slack), GearConditions = conditions }.IsRunUp);
+    }
+
+    private static LineLoads Of(LineMaterial material, double tonnes, PullProcedure procedure) =>
+        LineLoads.Evaluate(KN(122.7), Mass.FromTonnes(18), ElasticLine.Of(material, KN(tonnes * 9.80665), M(9)), procedure);
 
     [Fact]
     public void Explains_itself()

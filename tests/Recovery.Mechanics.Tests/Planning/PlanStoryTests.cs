@@ -59,7 +59,6 @@ public class PlanStoryTests
         ["line.wet-as-dry"] = "ElongationTests.A_wet_line_is_taken_as_stiff_as_a_dry_one_and_says_so",
         ["line.peak-beyond-curve"] = "TakeUpTests.A_table_that_ends_before_the_energy_is_taken_up_gives_no_number",
         ["line.no-admissible-speed"] = "TakeUpTests.A_limit_below_twice_the_pull_admits_no_speed_and_says_so",
-        ["line.locked-gear-not-met"] = "TakeUpTests.A_gear_whose_conditions_are_not_met_is_not_claimed",
         ["line.second-pull"] = "TakeUpTests.The_line_loads_say_what_follows_from_them",
         ["rig.steel-on-free-end"] = "RigGraphTests.A_shackle_in_the_middle_is_found_and_the_better_arrangement_flies_no_steel",
         ["line.damper-no-credit"] = "DamperAndTetherTests.A_damper_is_present_without_credit",
@@ -96,6 +95,7 @@ public class PlanStoryTests
         ["pull.bands-overlap"] = () => Between(ReferencePlans.Gentle().With(ReferenceMachines.StuckHarvester().Without("beet").Dug(Angle.FromDegrees(9)).WithBellyFreed()), 1.15, 1.3),
         ["pull.hitch-rating-exceeded"] = () => Tower(ReferencePlans.Tractor(30) with { HitchRating = KN(100) }),
         ["line.run-up"] = () => ReferencePlans.Gentle().With(new PullProcedure { Slack = M(1), ApproachSpeed = Speed.FromKilometersPerHour(5) }),
+        ["line.locked-gear-not-met"] = () => ReferencePlans.Gentle().With(ReferencePlans.Gentle().Procedure.WithGearConditions(LockedGearConditions.AllMet with { RimsCannotOverrun = false })),
         ["line.procedure-undeclared"] = () => ReferencePlans.Gentle().With(PullProcedure.Undeclared),
         ["line.fouls"] = () => ReferencePlans.AsFound(),
         ["line.fouls-in-climb"] = () => ReferencePlans.Gentle().With(ReferencePlans.Site() with { UnderMachine = new UnderMachineLine(M(8.5), M(4.9), M(0.5), M(0.45), [new UndersidePart("rear axle", M(6.8), M(0.60))]) }),
@@ -305,6 +305,34 @@ public class PlanStoryTests
         Assert.Equal(0.1763270 * a.Capability.Imposable.Kilonewtons, finding.Required!.Value, 1e-3);
         Assert.Equal(30 * 9.80665 * 2 / (2 * 0.5), finding.Available!.Value, 1e-6);
         Assert.DoesNotContain(ReferencePlans.Gentle().With(ReferencePlans.Site() with { LineYaw = Angle.FromDegrees(1.9) }).Assess().Findings, f => f.Id == "plan.line-sideways");
+    }
+
+    [Fact]
+    public void A_gear_left_in_neutral_until_the_line_is_taut_is_a_run_up()
+    {
+        // 200 t of nylon, 9 m: k 1089.63 kN/m; 122.7 + sqrt(122.7^2 + 2 x 1089.63 x 122.7 x 1 + 1089.63 x 18 x 0.27778^2) = 655.58 at 122.7 kN and 18 t.
+        var procedure = new PullProcedure { LockedGear = Speed.FromKilometersPerHour(1), Slack = M(1), GearConditions = LockedGearConditions.AllMet with { EngagedBeforeTaut = false } };
+        var plan = ReferencePlans.AsFound().With(ReferenceRigs.Worked(200)).With(procedure);
+        var a = plan.Assess();
+        Assert.Contains(a.Findings, f => f.Id == "line.run-up" && f.Severity == Severity.Stop);
+        Assert.Contains(a.Findings, f => f.Id == "line.locked-gear-not-met" && f.Message.Contains("not engaged", StringComparison.Ordinal));
+        Assert.Equal(655.582, LineLoads.Evaluate(KN(122.7), Mass.FromTonnes(18), plan.Rig.Line!, procedure).ProcedurePeak.Kilonewtons, 0.0005);
+    }
+
+    [Fact]
+    public void A_puller_that_may_stand_facing_downhill_gets_the_held_anchor()
+    {
+        var plan = ReferencePlans.Gentle();
+        foreach (var tower in new[] { plan.Tower with { Grade = Grade.FromPercent(-10) }, plan.Tower with { DownhillInReach = Angle.FromDegrees(3) } })
+        {
+            var a = plan.With(tower).Assess();
+            Assert.Contains(a.Findings, f => f.Id == "line.locked-gear-not-met");
+            // 30 t, 300 t of nylon over 15 m: k 980.665 kN/m; 1 km/h.
+            var p = a.Loads!.Steady.Kilonewtons;
+            Assert.Equal(p + Math.Sqrt((p * p) + (980.665 * 30 / (3.6 * 3.6))), a.Loads.ProcedurePeak.Kilonewtons, 1e-6);
+        }
+
+        Assert.DoesNotContain(plan.With(plan.Tower with { Grade = Grade.FromPercent(2) }).Assess().Findings, f => f.Id == "line.locked-gear-not-met");
     }
 
     [Fact]
