@@ -58,14 +58,14 @@ public class LineLoadTests
 
     [Theory]
     [InlineData(null, 363.196, LineLoadRule.HeldAnchor)]
-    [InlineData(0.0, 127.070, LineLoadRule.RaisedThrottle)]
+    [InlineData(0.0, 127.108, LineLoadRule.RaisedThrottle)]
     [InlineData(0.5, 363.196, LineLoadRule.HeldAnchor)]
     public void A_raised_throttle_alone_takes_no_slack_away(double? slack, double expected, LineLoadRule rule)
     {
         // 64 t of nylon, 9 m: k 348.681 and 139.472 kN/m. Through 0.5 m of slack from rest 122.7 + sqrt(122.7^2 + 2 x 348.681 x 122.7 x 0.5);
         // declared taut 122.7 (1 + 2.2572/(pi 20)), T = 2 pi sqrt(18/139.472).
         var loads = Of(LineMaterial.NylonWebbing, 64, new PullProcedure { Slack = slack is { } s ? M(s) : null, ThrottleRise = Duration.FromSeconds(20) });
-        Assert.Equal(expected, loads.ProcedurePeak.Kilonewtons, 0.0401);
+        Assert.Equal(expected, loads.ProcedurePeak.Kilonewtons, 0.0005);
         Assert.Equal(rule, loads.Rule);
     }
 

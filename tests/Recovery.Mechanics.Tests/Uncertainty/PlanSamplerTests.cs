@@ -286,11 +286,11 @@ public class PlanSamplerTests
     public void A_gear_that_is_not_claimed_is_sampled_as_it_is_assessed()
     {
         var plan = ReferencePlans.Gentle();
-        var gear = new PullProcedure { LockedGear = UnitsNet.Speed.FromKilometersPerHour(1), SecondPull = false };
+        var gear = new PullProcedure { LockedGear = Speed.FromKilometersPerHour(1), SecondPull = false };
         Same(plan.With(gear), PlanSampler.For(plan.With(gear)), []);
         var down = plan.With(plan.Tower with { Grade = Grade.FromPercent(-10) });
         Same(down, PlanSampler.For(down), []);
-        var soft = plan.With(gear).With(plan.Rig.Replace("recovery strap", new Strap("recovery strap", Fibre.Nylon, Rating.BreakingStrengthTonnes(300), M(25)) { MakersBightShare = Frac(0.8) }));
+        var soft = plan.With(gear).With(plan.Rig.Replace("recovery strap", new Strap("recovery strap", Fibre.Nylon, Rating.BreakingStrengthTonnes(300), ReferenceMachines.M(25)) { MakersBightShare = ReferenceMachines.Frac(0.8) }));
         Assert.Equal(LineLoadRule.LockedGear, soft.Assess().Loads!.Rule);
         Same(soft, PlanSampler.For(soft), []);
     }
