@@ -38,6 +38,10 @@ internal static class AssessmentReport
         w.Section("verdict", "heading." + key);
         w.Paragraph("verdict." + key);
         w.Paragraph("verdict.caution");
+        var taken = Taken.Steps(a.Plan, w.Wording);
+        if (taken.Count == 0) return;
+        w.Paragraph("taken.heading");
+        foreach (var step in taken) w.Item("- ", w.Say("taken.item", step));
     }
 
     private static void Reasons(ReportBuilder w, Assessment a)
@@ -54,8 +58,22 @@ internal static class AssessmentReport
                 _ => note,
             }).PadRight(width);
             foreach (var finding in group) w.Item(mark, w.Wording.Message(finding));
-            if (group.Key.Severity != Severity.Note) w.Item("-> ".PadLeft(width + 3), w.Wording.Remedy(group.First()));
+            if (group.Key.Id == Traction.TractionFindings.WillNotMove.Id || group.Key.Id == Traction.TractionFindings.Undecided.Id) w.Item("-> ".PadLeft(width + 3), Lift(w, a));
+            if (group.Key.Severity != Severity.Note || group.Key.Id.StartsWith("people.", StringComparison.Ordinal) || group.Key.Id.StartsWith("rig.", StringComparison.Ordinal)) w.Item("-> ".PadLeft(width + 3), w.Wording.Remedy(group.First()));
         }
+    }
+
+    /// <summary>What would lift the objection that it will not move: pull, mass of a like puller on that ground, parts of tackle.</summary>
+    private static string Lift(ReportBuilder w, Assessment a)
+    {
+        double undecided = 0.9 * a.Demand.CentralNewtons, clear = 1.1 * a.Demand.CentralNewtons, now = a.Available.Central;
+        if (now < 0.02 * a.Capability.Flat.Weight) return w.Say("lift.pull", w.Display.Force(undecided), w.Display.Force(clear));
+        var parts = 2;
+        while (parts < 7 && now * new LineTackle(Math.Min(parts, 6)).SustainedAdvantage < a.Demand.PlanningHigh.Newtons) parts++;
+        var mass = w.Display.Mass(a.Capability.Tower.Machine.MassKilograms * clear / now);
+        return a.Plan.Tackle is not null || a.Team is not null ? w.Say("lift.pull", w.Display.Force(undecided), w.Display.Force(clear))
+            : parts > 6 ? w.Say("lift.mass", w.Display.Force(undecided), w.Display.Force(clear), mass)
+            : w.Say("lift.mass-or-tackle", w.Display.Force(undecided), w.Display.Force(clear), mass, Text.Number(parts));
     }
 
     private static void Words(ReportBuilder w)
@@ -73,8 +91,8 @@ internal static class AssessmentReport
         w.Section("demand", "heading.demand");
         w.Paragraph("demand.machine", d.Stuck.Machine.Name, w.Display.Mass(d.Stuck.Machine.MassKilograms), Text.Number(d.Stuck.Machine.Axles.Count), string.Join(" / ", d.Stuck.Sinkage.Select(z => w.Display.Length(z.Meters, 2))), w.Say(d.Stuck.Belly is null ? "demand.belly-clear" : "demand.belly-down"), Ground(w, d.Stuck.Soil));
         var rows = d.Terms.Select(t => Row(w, Term(w, t), t.Low.Newtons, t.Central.Newtons, t.High.Newtons)).ToList();
-        rows.Add(Row(w, w.Say("demand.together", w.Display.ForceUnit), d.LowNewtons, d.CentralNewtons, d.HighNewtons));
-        w.Table([w.Say("demand.header"), w.Say("low"), w.Say("central"), w.Say("high")], rows);
+        rows.Add(Row(w, w.Say("demand.together"), d.LowNewtons, d.CentralNewtons, d.HighNewtons));
+        w.Table([w.Say("demand.header", w.Display.ForceUnit), w.Say("low"), w.Say("central"), w.Say("high")], rows);
         AssessmentReportMire.Basis(w, d);
         if (d.MethodRatio is { } ratio) w.Paragraph("demand.rule-ratio", w.Display.Force(d.DepthRuleNewtons), w.Display.Force(d.PlanningHigh.Newtons), Text.Number(ratio, 2));
         else w.Paragraph("demand.rule", w.Display.Force(d.DepthRuleNewtons), w.Display.Force(d.PlanningHigh.Newtons));

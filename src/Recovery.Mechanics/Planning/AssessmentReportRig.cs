@@ -17,6 +17,13 @@ internal static class AssessmentReportRig
         if (a.Rig is not { } rig || a.Loads is not { } loads)
         {
             w.Paragraph("gear.unknown");
+            w.Paragraph("gear.unknown-steady", w.Display.Force(a.Available.Imposable * a.Plan.Compiled.Tension));
+            foreach (var strap in a.Plan.Rig.LineParts.OfType<Strap>())
+            {
+                if (strap.Rating.Kind == RatingKind.Unknown && strap.Rating.Marked.Newtons > 0) w.Item("- ", w.Say("gear.unknown-reading", strap.Name, w.Display.Force(strap.Rating.Marked.Newtons), w.Display.Force(strap.Rating.Marked.Newtons / a.Plan.Policy.Factor)));
+            }
+
+            w.Paragraph("gear.unknown-hardware", string.Join(", ", a.Plan.Rig.Parts.Where(p => p is not Strap and not Bridle).Select(p => p.Name).DefaultIfEmpty(w.Say("gear.none"))));
             return;
         }
 
@@ -104,7 +111,7 @@ internal static class AssessmentReportRig
         _ => null,
     };
 
-    private static string Strength(ReportBuilder w, double newtons) => w.Display.Force(newtons) + " (" + Text.Number(newtons / (1000 * PhysicalConstants.StandardGravity), 3) + " t)";
+    private static string Strength(ReportBuilder w, double newtons) => w.Display.Force(newtons) + " (" + w.Display.Marked(newtons) + ")";
 
     private static string Rule(LineLoadRule rule) => rule switch
     {

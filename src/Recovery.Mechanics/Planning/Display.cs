@@ -47,6 +47,9 @@ internal sealed class Display
 
     public string Speed(double metresPerSecond) => _imperial ? Text.With(metresPerSecond / MetresPerSecondPerMilePerHour, "mph", 2) : Text.With(metresPerSecond * 3.6, "km/h", 2);
 
+    /// <summary>A force as gear is marked: metric tonnes, or pounds.</summary>
+    public string Marked(double newtons) => _imperial ? Text.Number(newtons / PhysicalConstants.NewtonsPerPoundForce, 3) + " lb" : Text.Number(newtons / (1000 * PhysicalConstants.StandardGravity), 3) + " t";
+
     /// <summary>A recoil speed: one figure, rounded up.</summary>
     public string UpTo(double metresPerSecond) => _imperial
         ? "up to " + Text.Number(Rigging.FailureCase.RoundedUp(metresPerSecond / MetresPerSecondPerMilePerHour)) + " mph"

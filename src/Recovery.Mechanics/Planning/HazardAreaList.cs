@@ -14,7 +14,7 @@ internal static class HazardAreaList
     {
         var rig = assessment.Plan.Rig;
         var length = rig.LengthMetres;
-        var stretch = assessment.Loads is { } loads ? loads.Output.ProcedureSoft / loads.Input.Soft : 0;
+        var stretch = assessment.Loads is { } loads ? loads.Output.ProcedureSoft / loads.Input.Soft : LargestStretch(rig);
         string tower = assessment.Plan.Tower.Machine.Name, stuck = assessment.Plan.Stuck.Machine.Name;
         return new List<HazardArea>
         {
@@ -23,6 +23,18 @@ internal static class HazardAreaList
             Sweep(stuck, length + stretch, wording),
             new("published-rule", wording.Say("area.centre"), LargestRule * length, wording.Say("area.published-rule", wording.Display.Length(LargestRule * length)), LinesSources.Distance),
         }.AsReadOnly();
+    }
+
+    /// <summary>Stretch of straps of unknown strength at their breaking load, soft end: the largest there can be.</summary>
+    private static double LargestStretch(Rigging.Rig rig)
+    {
+        double sum = 0;
+        foreach (var part in rig.LineParts)
+        {
+            if (part is Rigging.Strap strap) sum += strap.Length.Meters / Rigging.Strap.MaterialOf(strap.Fibre).Soft;
+        }
+
+        return sum;
     }
 
     private static HazardArea Sweep(string centre, double radius, Wording wording) => new("sweep", centre, radius, wording.Say("area.sweep", wording.Display.Length(radius), centre), GeneralSources.Statics);

@@ -8,10 +8,11 @@ namespace Recovery.Mechanics.Planning;
 /// <summary>The bridle's way under the machine of a plan.</summary>
 internal static class LineUnderMachine
 {
-    /// <summary>Length of one leg with its axle strap; a choked strap reaches half its length.</summary>
+    /// <summary>Length of one leg with its axle strap; a choked strap reaches half its length. Without a bridle 0: the line runs straight from the axle.</summary>
     public static double Leg(RecoveryPlan plan)
     {
-        var leg = plan.Rig.Bridle!.Strap.Length.Meters / 2;
+        if (plan.Rig.Bridle is not { } bridle) return 0;
+        var leg = bridle.Strap.Length.Meters / 2;
         for (var i = plan.Rig.BridleIndex + 1; i < plan.Rig.Parts.Count; i++)
         {
             leg += plan.Rig.Parts[i].LineMetres / (plan.Rig.Parts[i] is Strap { Choked: true } ? 2 : 1);

@@ -11,7 +11,7 @@ namespace Recovery.Mechanics.Planning;
 /// <remarks>
 /// <para>Up to twelve measures every set is tried (4,096 at the most). Beyond that it is greedy: the measure that helps most is added until nothing helps; what it finds is a bound, not the best, and <see cref="IsExhaustive"/> says so.</para>
 /// <para>A measure that does not fit what the others of a set have left (a load that is already off, a strap that was replaced) makes no set with them: it is passed over.</para>
-/// <para>One set is better than another by the milder verdict, then fewer stops, then fewer measures (or less effort where every measure has one and effort is asked for), then fewer cautions, then the greater margin of sustained pull over demand.</para>
+/// <para>One set is better than another by the milder verdict, then fewer stops, then a pull that is not undecided (1.1 of the central demand or more), then fewer measures (or less effort where every measure has one and effort is asked for), then fewer cautions, then the greater margin of sustained pull over demand.</para>
 /// </remarks>
 public sealed class MeasureSearch
 {
@@ -177,12 +177,15 @@ public sealed class MeasureSearch
         /// <summary>While adding one measure at a time the number of measures does not count.</summary>
         private static bool Better(MeasureSet a, MeasureSet b) => a.Verdict != b.Verdict ? a.Verdict < b.Verdict : a.Stops != b.Stops ? a.Stops < b.Stops : a.Margin > b.Margin + 1e-9;
 
+        private static bool Undecided(MeasureSet set) => set.Margin < 1.1;
+
         private double Cost(MeasureSet set) => byEffort ? set.PersonMinutes!.Value : set.Measures.Count;
 
         private int Compare(MeasureSet a, MeasureSet b)
         {
             if (a.Verdict != b.Verdict) return a.Verdict < b.Verdict ? -1 : 1;
             if (a.Stops != b.Stops) return a.Stops.CompareTo(b.Stops);
+            if (Undecided(a) != Undecided(b)) return Undecided(a) ? 1 : -1;
             double costA = Cost(a), costB = Cost(b);
             if (costA != costB) return costA.CompareTo(costB);
             return a.Cautions != b.Cautions ? a.Cautions.CompareTo(b.Cautions) : b.Margin.CompareTo(a.Margin);

@@ -13,7 +13,7 @@ namespace Recovery.Mechanics.Planning;
 internal static class PlanKernel
 {
     // Levels of the standard checks of the pull.
-    private const double Stop = 0.9, Undecided = 1.1, Bogged = 0.05, NoseLifts = 1;
+    private const double Stop = 0.9, Undecided = 1.1, Bogged = CapabilityFindings.BogShare, NoseLifts = 1;
 
     /// <summary>Cone index that the sustained pull is worked on, and the one for the imposable pull.</summary>
     public static void TowerIndices(PlanNumbers n, ReadOnlySpan<double> factors, out double sustained, out double imposable)

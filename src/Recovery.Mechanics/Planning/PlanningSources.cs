@@ -12,7 +12,7 @@ internal static class PlanningSources
     public static readonly Source HitchLow = new("wisconsin-hitch-low", "Hitch to the drawbar alone, never above it; slack taken up slowly, no running start: University of Wisconsin Extension", Standing.Primary);
     public static readonly Source LineVictims = new("line-of-pull-victims", "Drivers in cabs on the line of pull are the usual victims: NIOSH FACE F2006-22; Minnesota FACE 96MN040", Standing.Primary);
 
-    public static readonly Source RunsOn = new("runs-on", "Weight along the slope against the rolling resistance of the wheel model, at the rating cone index (will) and at the cone index (may): statics, the choice of levels is judgement of this library", Standing.Judgement);
+    public static readonly Source RunsOn = new("runs-on", "Weight along the slope against the rolling resistance of the wheel model, at the rating cone index of its own soil (will) and on the firmest ground on its way (may): statics, the choice of levels is judgement of this library", Standing.Judgement);
     public static readonly Source LineInclined = new("line-inclined", "Vertical part of the line, T sin(pitch), on the stuck machine: statics; shown beside the demand, not inside it, by judgement of this library", Standing.Judgement);
     public static readonly Source Sideways = new("line-sideways", "Sideways part of the line and the share of the weight on the loaded side: statics; the levels (2 degrees to be mentioned, lift of one side to stop) are judgement of this library", Standing.Judgement);
     public static readonly Source Schedule = new("pull-schedule", "Four stages of equal steps up to the least allowed load: judgement of this library", Standing.Judgement);

@@ -17,7 +17,7 @@ internal static class PrecautionList
         list.Add("manual", GeneralSources.Trade, plan.Stuck.Machine.Name, plan.Tower.Machine.Name);
         list.Add("command", GeneralSources.Trade);
         Lighten(plan, list);
-        Dig(plan.Stuck, list);
+        Dig(assessment, list);
         Machines(assessment, list);
         Rig(assessment, list);
         Pull(assessment, list);
@@ -27,33 +27,38 @@ internal static class PrecautionList
     private static void Lighten(RecoveryPlan plan, PrecautionBuilder list)
     {
         var machine = plan.Stuck.Machine;
-        foreach (var load in machine.Loads)
+        foreach (var load in plan.Stuck.AsFound.Loads)
         {
-            if (load.Kind == LoadKind.Payload) list.AddAs("unload:" + load.Name, "unload", GeneralSources.Trade, [load.Name], "unload", []);
-            if (load.Kind == LoadKind.Detachable) list.AddAs("detach:" + load.Name, "detach", GeneralSources.Trade, [load.Name], "detach", []);
+            var off = Taken.IsOff(plan.Stuck, load);
+            if (load.Kind == LoadKind.Payload) list.AddAs("unload:" + load.Name, "unload", GeneralSources.Trade, [load.Name], off ? "counted-on" : "unload", []);
+            if (load.Kind == LoadKind.Detachable) list.AddAs("detach:" + load.Name, "detach", GeneralSources.Trade, [load.Name], off ? "counted-on" : "detach", []);
         }
 
-        if (machine.Axles.Any(a => a.Tyre.LowestInflation is { } lowest && lowest.Pascals < a.Tyre.Inflation.Pascals)) list.Add("deflate", GeneralSources.Trade);
+        if (Taken.Deflated(plan.Stuck)) list.AddAs("deflate", "deflate-done", GeneralSources.Trade, [], "deflate", []);
+        else if (machine.Axles.Where((a, i) => !plan.Stuck.IsBuried(i) && a.Tyre.LowestInflation is { } lowest && lowest.Pascals < a.Tyre.Inflation.Pascals).Any()) list.Add("deflate", GeneralSources.Trade);
     }
 
-    private static void Dig(StuckMachine stuck, PrecautionBuilder list)
+    private static void Dig(Assessment a, PrecautionBuilder list)
     {
-        if (!stuck.AnyWheelBuried && stuck.Belly is null) return;
-        if (stuck.DugSlope is null || stuck.Belly is not null)
-        {
-            list.Add("dig-dangers", PlanningSources.DigFirst);
-            list.Add("leaks", GeneralSources.Trade);
-        }
-
-        if (stuck.AnyWheelBuried && stuck.DugSlope is null) list.Add("dig", PlanningSources.DigFirst);
-        if (stuck.Belly is not null) list.Add("belly", GeneralSources.Trade);
-        else if (stuck.AnyWheelBuried && stuck.Seal != Seal.Vented) list.Add("vent", GeneralSources.Trade);
+        var stuck = a.Plan.Stuck;
+        var digs = stuck.DugSlope is not null || stuck.BellyFreed || stuck.SidesDug;
+        if (!stuck.AnyWheelBuried && stuck.Belly is null && !digs) return;
+        list.Add("dig-dangers", PlanningSources.DigFirst);
+        list.Add("leaks", GeneralSources.Trade);
+        if (stuck.DugSlope is { } slope) list.AddAs("dig", "dig-done", PlanningSources.DigFirst, [Text.Number(1 / System.Math.Tan(System.Math.Max(slope.Radians, 1e-3)), 2)], "counted-on", []);
+        else if (stuck.AnyWheelBuried) list.AddAs("dig", "dig", PlanningSources.DigFirst, [], "dig", [list.Wording.Display.Force(System.Math.Max(0, a.Demand.CentralNewtons - PullDemand.Estimate(stuck.Dug(UnitsNet.Angle.FromDegrees(9.46))).CentralNewtons))]);
+        if (stuck.SidesDug) list.AddAs("dig-sides", "dig-sides", PlanningSources.DigFirst, [], "counted-on", []);
+        if (stuck.BellyFreed) list.AddAs("belly", "belly-freed", GeneralSources.Trade, [], "belly-freed", []);
+        else if (stuck.Belly is not null && stuck.Seal != Seal.Vented) list.Add("belly", GeneralSources.Trade);
+        if (stuck.Seal == Seal.Vented && (stuck.AnyWheelBuried || stuck.Belly is not null)) list.AddAs("vent", "vent", GeneralSources.Trade, [], "counted-on", []);
+        else if (stuck.AnyWheelBuried && stuck.Belly is null && stuck.DugSlope is null) list.Add("vent", GeneralSources.Trade);
     }
 
     private static void Machines(Assessment a, PrecautionBuilder list)
     {
         var stuck = a.Plan.Stuck;
         var display = list.Wording.Display;
+        if (stuck.Grade.Radians < 0) list.AddAs("stuck-downhill", "stuck-downhill", GeneralSources.Trade, [], "stuck-downhill", []);
         if (stuck.DrivesItsWheels) list.AddAs("stuck-machine", "stuck-drives", GeneralSources.Trade, [], "stuck-drives", []);
         else if (stuck.Wheels == WheelMotion.Turning) list.AddAs("stuck-machine", "stuck-rolls", GeneralSources.Trade, [], "stuck-turning", []);
         else list.AddAs("stuck-machine", "stuck-rolls", GeneralSources.Trade, [], "stuck-locked", [display.Force(a.Demand.CentralLocked.Newtons), display.Force(a.Demand.CentralNewtons)]);

@@ -6,12 +6,13 @@ namespace Recovery.Mechanics.Planning;
 /// <summary>One stage in which the pull is raised: the load, what a tape on the strap shows, and when to stop.</summary>
 public sealed record PullStage
 {
-    internal PullStage(int number, double load, double share, double leastStretch, double greatestStretch, string action, string hold)
+    internal PullStage(int number, double load, double share, double leastStretch, double secondPullStretch, double greatestStretch, string action, string hold)
     {
         Number = number;
         LineLoad = Force.FromNewtons(load);
         ShareOfPuller = share;
         LeastStretch = Length.FromMeters(leastStretch);
+        SecondPullStretch = Length.FromMeters(secondPullStretch);
         GreatestStretch = Length.FromMeters(greatestStretch);
         Action = action;
         Hold = hold;
@@ -23,11 +24,14 @@ public sealed record PullStage
     /// <summary>Gets the line load that is not exceeded in this stage.</summary>
     public Force LineLoad { get; }
 
-    /// <summary>Gets that load over the most the puller can put into the line: how far the throttle is from its limit.</summary>
+    /// <summary>Gets that load over the high of what the puller sustains: how far the throttle is from its limit.</summary>
     public double ShareOfPuller { get; }
 
     /// <summary>Gets the stretch of the line at that load if it is as stiff as it may be: stop here unless the curve of the strap is known.</summary>
     public Length LeastStretch { get; }
+
+    /// <summary>Gets the stretch at that load on a second pull, the line bedded in and as stiff as it may be: the first table would then be a higher load.</summary>
+    public Length SecondPullStretch { get; }
 
     /// <summary>Gets the stretch at that load if it is as soft as it may be.</summary>
     public Length GreatestStretch { get; }

@@ -7,7 +7,7 @@ namespace Recovery.Mechanics.Planning;
 
 /// <summary>What was planned and what was measured: the resistance worked back from the pull, with its band. Data that nobody has published.</summary>
 /// <remarks>
-/// <para>From a load cell: resistance along the ground = reading x cos(pitch) cos(yaw), taken within 5 % either way (judgement) unless the caller knows better. From a tape: k x over both ends of the stiffness band of the line. From the stage alone: above the load of the stage before, up to that of the stage.</para>
+/// <para>From a load cell: resistance along the ground = reading x cos(pitch) cos(yaw), taken within 5 % either way (judgement) unless the caller knows better. From a tape: k x over both ends of the stiffness band of the line, its stiff end bedded in unless a first pull was declared. From the stage alone: above the load of the stage before, up to that of the stage.</para>
 /// <para>Where it did not move the pull is a lower bound: <see cref="IsLowerBound"/>.</para>
 /// </remarks>
 public sealed record RecoveryRecord
@@ -60,7 +60,7 @@ public sealed record RecoveryRecord
             return new RecoveryRecord(planned, measured, Band(share * cell.Newtons * (1 - CellAccuracy), share * cell.Newtons, share * cell.Newtons * (1 + CellAccuracy)), bound, "load cell, 5 % either way");
         if (measured.Stretch is { } stretch && planned.Loads is { } loads)
         {
-            double soft = share * stretch.Meters * loads.Input.Soft, stiff = share * stretch.Meters * loads.Input.Stiff;
+            double soft = share * stretch.Meters * loads.Input.Soft, stiff = share * stretch.Meters * loads.Input.Stiff * (planned.Plan.Procedure.SecondPull == false ? 1 : loads.Input.BeddedFactor);
             return new RecoveryRecord(planned, measured, Band(soft, Math.Sqrt(soft * stiff), stiff), bound, "stretch over the stiffness band of the line");
         }
 

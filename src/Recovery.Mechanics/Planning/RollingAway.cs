@@ -5,6 +5,10 @@ namespace Recovery.Mechanics.Planning;
 /// <summary>What holds a freed machine back on a slope: the rolling resistance of its wheels on the surface, nothing else.</summary>
 internal static class RollingAway
 {
+    /// <summary>The least on its way out: the firmest of its own ground, the puller's and what the puller may reach; 0.04 of the weight where a road or yard is in reach.</summary>
+    public static double HoldsOnFirmest(RecoveryPlan plan) =>
+        plan.Tower.HardSurfaceInReach ? Holds(plan, double.PositiveInfinity) : Holds(plan, System.Math.Max(plan.Stuck.Soil.ConeIndex.Pascals, plan.Compiled.Tower.FirmestIndex));
+
     /// <summary>Rolling resistance of the whole machine at slip 0 on a cone index, radial constants, N.</summary>
     public static double Holds(RecoveryPlan plan, double coneIndexPascals)
     {

@@ -15,16 +15,22 @@ internal static class StageList
         var stages = new List<PullStage>(Shares.Length);
         for (var i = 0; i < Shares.Length; i++)
         {
-            double load = Shares[i] * top, share = load / loads.Output.Steady;
-            stages.Add(new PullStage(i + 1, load, share, load / loads.Input.Stiff, load / loads.Input.Soft, Action(assessment, i, share, wording), wording.Say(Hold(assessment, i))));
+            double load = Shares[i] * top, share = load / Sustains(assessment);
+            stages.Add(new PullStage(i + 1, load, share, load / loads.Input.Stiff, load / (loads.Input.Stiff * loads.Input.BeddedFactor), load / loads.Input.Soft, Action(assessment, i, share, wording), wording.Say(Hold(assessment, i))));
         }
 
         return stages.AsReadOnly();
     }
 
-    /// <summary>The load of the last stage: the rated and full-factor pull of the weakest part, at most what the puller can hold.</summary>
+    /// <summary>Tension at the high of what is sustained on the line.</summary>
+    public static double Sustains(Assessment a) => a.Available.High * a.Plan.Compiled.Tension;
+
+    /// <summary>Tells whether the puller and not the gear ends the stages.</summary>
+    public static bool PullerLimits(Assessment a) => Top(a) >= Sustains(a);
+
+    /// <summary>The load of the last stage: the rated and full-factor pull of the weakest part, at most the high of what is sustained.</summary>
     public static double? Top(Assessment assessment) =>
-        assessment.Rig?.AdmissiblePull is { } admissible ? Math.Min(admissible.Newtons, assessment.Loads!.Output.Steady) : null;
+        assessment.Rig?.AdmissiblePull is { } admissible ? Math.Min(admissible.Newtons, Math.Min(assessment.Loads!.Output.Steady, Sustains(assessment))) : null;
 
     private static string Action(Assessment a, int stage, double share, Wording w)
     {

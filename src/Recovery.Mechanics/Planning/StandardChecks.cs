@@ -62,8 +62,9 @@ public static class StandardChecks
         var together = c.Team?.Team.ToString() ?? name;
         if (sustained < Stop * demand) findings.Add(new Finding(TractionFindings.WillNotMove, together, demand / 1000, sustained / 1000, "kN"));
         else if (sustained < Undecided * demand) findings.Add(new Finding(TractionFindings.Undecided, together, demand / 1000, sustained / 1000, "kN"));
-        else if (sustained < c.Demand.HighNewtons) findings.Add(new Finding(TractionFindings.BandsOverlap, together, c.Demand.HighNewtons / 1000, sustained / 1000, "kN"));
-        if (c.Capability.LowNewtons < 0.05 * c.Capability.Flat.Weight) findings.Add(new Finding(TractionFindings.PullerMayBog, name, available: c.Capability.LowNewtons / 1000, unit: "kN"));
+        else if (c.Available.Low < c.Demand.HighNewtons) findings.Add(new Finding(TractionFindings.BandsOverlap, together, c.Demand.HighNewtons / 1000, c.Available.Low / 1000, "kN"));
+        if (sustained >= Undecided * demand && sustained < 1.1 * Undecided * demand) findings.Add(new Finding(PlanningFindings.NearLimit, "the sustained pull of the " + together, Undecided * demand / 1000, sustained / 1000, "kN"));
+        if (c.Capability.LowNewtons < CapabilityFindings.BogShare * c.Capability.Flat.Weight) findings.Add(new Finding(TractionFindings.PullerMayBog, name, CapabilityFindings.BogShare * c.Capability.Flat.Weight / 1000, c.Capability.LowNewtons / 1000, "kN"));
         if (c.Capability.LimitedBy == PullLimit.Power) findings.Add(new Finding(TractionFindings.PowerLimited, name, c.Capability.TractionLimit.Newtons / 1000, c.Capability.CentralNewtons / 1000, "kN"));
         if (c.Plan.Tackle is { } tackle) Tackle(c, tackle, findings);
         if (c.Team is { } team)
@@ -75,6 +76,8 @@ public static class StandardChecks
         var nose = c.Capability.NoseRatio(AtHitch(c.Loads, c.Available));
         if (nose > NoseKernel.Caution)
             findings.Add(new Finding(nose >= 1 ? TractionFindings.NoseLift : TractionFindings.NoseLight, name, nose * c.Capability.Flat.NoseMoment / 1000, c.Capability.Flat.NoseMoment / 1000, "kN m"));
+        else if (nose > NoseKernel.Caution / 1.1) findings.Add(new Finding(PlanningFindings.NearLimit, "the nose of the " + name, NoseKernel.Caution * c.Capability.Flat.NoseMoment / 1000, nose * c.Capability.Flat.NoseMoment / 1000, "kN m"));
+        if (c.Plan.Tower.HitchRating is { } limit && c.Available.AtHitch <= limit.Newtons && c.Available.AtHitch > limit.Newtons / 1.1) findings.Add(new Finding(PlanningFindings.NearLimit, "the hitch of the " + name, limit.Kilonewtons, c.Available.AtHitch / 1000, "kN"));
         if (c.Plan.Tower.HitchRating is { } rating && c.Available.AtHitch > rating.Newtons)
             findings.Add(new Finding(TractionFindings.HitchRatingExceeded, name, c.Available.AtHitch / 1000, rating.Newtons / 1000, "kN"));
         CapabilityFindings.AddHitching(c.Capability, findings);
@@ -110,14 +113,15 @@ public static class StandardChecks
     private static void WayOfTheLine(PlanContext c, List<Finding> findings)
     {
         var plan = c.Plan;
-        if (plan.Rig.Casualty.Kind != AttachmentKind.FrontAxle || plan.Stuck.Direction != PullDirection.Rearwards || plan.Rig.Bridle is not { } bridle) return;
+        if (plan.Rig.Casualty.Kind != AttachmentKind.FrontAxle || plan.Stuck.Direction != PullDirection.Rearwards) return;
         if (plan.Site.UnderMachine is not { } way)
         {
-            findings.Add(new Finding(LinesFindings.GeometryUnknown, plan.Stuck.Machine.Name));
+            if (plan.Stuck.Belly is not null) findings.Add(new Finding(LinesFindings.FoulsMachine, "the belly is on the ground and nobody has measured whether the line passes beside it"));
+            else findings.Add(new Finding(LinesFindings.GeometryUnknown, plan.Stuck.Machine.Name));
             return;
         }
 
-        way.AddFindings(LineUnderMachine.Leg(plan), bridle.SpacingMetres, LineUnderMachine.BeyondEye(plan), plan.Stuck.Belly?.Width.Meters, LineUnderMachine.Climb(plan), findings);
+        way.AddFindings(LineUnderMachine.Leg(plan), plan.Rig.Bridle?.SpacingMetres ?? 0, LineUnderMachine.BeyondEye(plan), plan.Stuck.Belly?.Width.Meters, LineUnderMachine.Climb(plan), findings);
     }
 
     private static void SlopeAndDirection(PlanContext c, List<Finding> findings)
@@ -128,7 +132,7 @@ public static class StandardChecks
         var slope = -plan.Compiled.Stuck.Flat.Weight * Math.Sin(plan.Compiled.Stuck.Flat.Grade);
         if (slope > 0)
         {
-            double soft = RollingAway.Holds(plan, plan.Stuck.Soil.RatingConeIndex.Pascals), firm = RollingAway.Holds(plan, plan.Stuck.Soil.ConeIndex.Pascals);
+            double soft = RollingAway.Holds(plan, plan.Stuck.Soil.RatingConeIndex.Pascals), firm = RollingAway.HoldsOnFirmest(plan);
             if (slope > soft) findings.Add(new Finding(PlanningFindings.RunsAway, name, slope / 1000, soft / 1000, "kN", plan.Site.FreedMachineHeld ? Severity.Caution : Severity.Stop));
             else if (slope > firm) findings.Add(new Finding(PlanningFindings.MayRunAway, name, slope / 1000, firm / 1000, "kN"));
         }

@@ -44,7 +44,7 @@ internal static class TractionFindings
     public static readonly FindingDefinition BandsOverlap = new(
         "pull.bands-overlap",
         Severity.Note,
-        "The band of what it takes reaches {required}, above the {available} that {subject} sustains: it may still not move. No probability belongs to that.",
+        "The band of what it takes reaches {required}, above the {available} that {subject} sustains at its low: it may still not move. No probability belongs to that.",
         "Lower the demand further before the pull.",
         TractionSources.TwoPulls);
 

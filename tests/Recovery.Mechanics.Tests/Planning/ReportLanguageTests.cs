@@ -88,6 +88,7 @@ public class ReportLanguageTests
         yield return gentle.With(ReferenceMachines.StuckHarvester().Without("beet").Without("front").Deflated().Dug(Angle.FromDegrees(6)).WithBellyFreed().Vented().WithWheels(WheelMotion.Turning)).With(gentle.Site with { UnderMachine = new UnderMachineLine(M(8.5), M(4.9), M(0.4), M(0.3), [new UndersidePart("rear axle", M(6.8), M(0.2))]) });
         yield return GearBelowDemand(gentle);
         yield return DriveOnTheLimit();
+        yield return gentle.With(new Rig(gentle.Rig.Drawbar, [new Strap("recovery strap", Fibre.Nylon, Rating.Unknown(KN(600)), M(12))], gentle.Rig.Casualty));
         yield return ReferencePlans.AsFound().With(ReferenceMachines.StuckHarvester().Dug(Angle.FromDegrees(1)).Vented().DrivingItsWheels() with { Grade = Grade.FromPercent(-60), Belly = null });
         yield return gentle.WithAhead([new TeamMember(ArrangementTests.Second())]);
         yield return gentle.With(PullProcedure.Undeclared.WithThrottleRise(Duration.FromSeconds(5)).WithSlack(Length.Zero));

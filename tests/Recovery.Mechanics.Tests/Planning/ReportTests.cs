@@ -54,7 +54,7 @@ public class ReportTests
         var markdown = ReferencePlans.AsFound().Assess().ToDocument(DisplayUnits.Metric).ToMarkdown();
         Assert.StartsWith("# Stop\n\n", markdown, StringComparison.Ordinal);
         Assert.Contains("\n## What it takes\n\n", markdown, StringComparison.Ordinal);
-        Assert.Contains("| pull along the ground | low | central | high |\n|---|---:|---:|---:|\n", markdown, StringComparison.Ordinal);
+        Assert.Contains("| kN along the ground; read down | low | central | high |\n|---|---:|---:|---:|\n", markdown, StringComparison.Ordinal);
         Assert.Contains("- **STOP** ", markdown, StringComparison.Ordinal);
         Assert.Contains("  - what would change it: ", markdown, StringComparison.Ordinal);
     }
