@@ -30,7 +30,7 @@ public static class MeasureList
 
         if (stuck.Machine.Axles.Any(a => a.Tyre.LowestInflation is { } lowest && lowest.Pascals < a.Tyre.Inflation.Pascals)) measures.Add(RecoveryMeasures.Deflate());
         if (stuck.AnyWheelBuried && stuck.DugSlope is null) measures.Add(RecoveryMeasures.Dig(Ramp));
-        if (stuck.AnyWheelBuried && stuck.Seal != Seal.Vented) measures.Add(RecoveryMeasures.Vent());
+        if ((stuck.AnyWheelBuried || stuck.Belly is not null) && stuck.Seal != Seal.Vented) measures.Add(RecoveryMeasures.Vent());
         if (stuck.Belly is not null) measures.Add(RecoveryMeasures.FreeBelly());
         if (stuck.Wheels != WheelMotion.Turning && stuck.Machine.Axles.Any(a => a.Driven)) measures.Add(RecoveryMeasures.DriveOwnWheels());
         return measures.AsReadOnly();
@@ -80,6 +80,7 @@ public static class MeasureList
     private static string Reason(Measure measure, PullDemand before, PullDemand after, double central)
     {
         if (measure.Key == "deflate" && central < 0.02 * before.CentralNewtons && before.Stuck.AnyWheelBuried) return "reason.deflate";
+        if (measure.Key == "vent" && !before.Stuck.AnyWheelBuried) return "reason.vent-rolling";
         if (measure.Key == "free-belly") return "reason.free-belly";
         if (central < 0) return "reason.negative";
         return after.HighNewtons > before.HighNewtons + 1 && after.Stuck.Belly is not null ? "reason.lighter-lifts" : string.Empty;

@@ -45,6 +45,7 @@ internal static partial class ReportTexts
         "measure.second-machine.mind", "both together load the gear; when one loses grip the other takes the load with a jerk",
         "measure.tackle", "put a tackle of {0} parts between puller and line",
         "measure.tackle.mind", "the gear behind it sees the multiple; blocks and anchor have to carry it; the pull is slower by the same figure",
+        "reason.vent-rolling", "on rolling wheels nothing rises, so none of the belly's uplift is in the pull; it is done so that the belly does not hold itself down",
         "reason.deflate", "a buried wheel is held by the soil round it, not by its pressure",
         "reason.free-belly", "its drag goes, its load comes onto the wheels: the net counts",
         "reason.lighter-lifts", "a lighter machine can lift more of its sealed belly, which adds at the high",

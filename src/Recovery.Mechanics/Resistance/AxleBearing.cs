@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace Recovery.Mechanics.Resistance;
 
-/// <summary>What the floor bears under an axle with buried wheels, beside the load it would carry with the belly let go.</summary>
+/// <summary>What the floor bears under an axle, beside the load it would carry with the belly let go.</summary>
 /// <remarks>Sum over its wheels of b c (N_c s_f + gamma z), N_c 5.14. An axle that carries more than its floor bears goes deeper as soon as the belly is free, and cannot lift a sealed belly.</remarks>
 public sealed record AxleBearing
 {

@@ -36,7 +36,7 @@ internal static class BoundWords
             words.Add("exit " + Exit(demand.Stuck, s.Exit));
         }
 
-        if (f.BellyArea > 0 && s.Sealed && s.Uplift > 0) words.Add(terms.UpliftDeveloped > 0 ? (s.Uplift < 1 ? Text.Number(s.Uplift) + " of" : "all") + " the uplift of its belly, as far as the wheels bear it" : "no uplift of its belly, which the wheels could not bear");
+        if (f.BellyArea > 0 && s.Sealed && s.Uplift > 0) words.Add(!f.AnyBuried ? "no uplift of its belly, because on rolling wheels nothing rises" : terms.UpliftDeveloped > 0 ? (s.Uplift < 1 ? Text.Number(s.Uplift) + " of" : "all") + " the uplift of its belly, as far as the wheels bear it" : "no uplift of its belly, which the wheels could not bear");
         if (f.AnyBuried || f.BellyArea > 0 || terms.Base > 0) words.Add(Soil(bound, frame, f, terms, s));
         if (demand.Stuck.Machine.SuspensionMatters) words.Add(frame.Frame == Suspension.StraightFrame ? "straight frame" : "linked axles");
         return string.Join("; ", words);

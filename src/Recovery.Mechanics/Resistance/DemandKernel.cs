@@ -72,8 +72,8 @@ internal static class DemandKernel
         var developed = t.UpliftHeld;
         for (var i = 0; i < f.Count.Length; i++)
         {
-            // A rolling wheel stands on ground that carries it in a shallow rut: the bearing of its small chord says nothing, so it does not limit.
-            if (!f.Buried[i] || !(f.UpliftShare[i] > 0)) continue;
+            // All axles stand on the one floor that the machine's standing was worked back to, with the same chords: a rolling axle limits like a buried one.
+            if (!(f.UpliftShare[i] > 0)) continue;
             var spare = Math.Max(0, Bearing(f, i, s.Floor) - f.Load[i]);
             if (spare / f.UpliftShare[i] >= developed) continue;
             developed = spare / f.UpliftShare[i];
@@ -81,7 +81,8 @@ internal static class DemandKernel
         }
 
         t.UpliftDeveloped = developed;
-        t.Lift = developed * Math.Sin(s.Exit);
+        // On rolling wheels alone it stands in a rut and not in a hole: nothing rises, so the uplift goes into the pull as little as the climb does.
+        if (f.AnyBuried) t.Lift = developed * Math.Sin(s.Exit);
     }
 
     /// <summary>What the floor bears under all wheels of an axle.</summary>

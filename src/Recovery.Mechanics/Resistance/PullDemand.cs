@@ -10,7 +10,7 @@ namespace Recovery.Mechanics.Resistance;
 /// <summary>How much pull along the ground it takes to move a stuck machine: a band of bounds with named terms, and the handbook depth rule beside it.</summary>
 /// <remarks>
 /// <para>R = sum over buried wheels of the larger of [rolling rho W_i or base shear s_f b c, + side lambda 2 A_seg min(alpha s_w, 12 kPa), + face min(b (gamma z^2/2 + 2 s_w z), rigid step), + suction 2 s_w b z] and the wheel model's rolling resistance,
-/// + rolling wheels by the wheel model, + belly drag, + developed uplift x sin(exit), + climb W sin(exit), + grade W sin(theta).</para>
+/// + rolling wheels by the wheel model, + belly drag, + with a buried wheel developed uplift x sin(exit) and climb W sin(exit), + grade W sin(theta).</para>
 /// <para>Low: vented, turning, rho 0.10, open ruts, exit 1:10. Central: as declared, else sealed and turning, rho 0.15, the leading buried axle against uncut soil, exit 1:6. High: the larger of locked and turning at rho 0.25, all buried wheels against uncut soil, exit 1:4, full uplift.
 /// Each end is the extreme over the interval of the floor strength. The wheel model is Brixius with radial constants; on a buried wheel it is out of range and a lower limit only.</para>
 /// <para>What holds at the first movement and what goes on are kept apart (<see cref="FirstMovement"/>, <see cref="Sustained"/>); <see cref="Basis"/> says how each bound arises. The handbook rule stands beside with the ratio and, where they differ by more than two, the reason. Mire and grade are summed, which asks for more than the handbook does: it takes the governing one.</para>
@@ -82,7 +82,7 @@ public sealed class PullDemand
     /// <summary>Gets how each bound arises: low, central, high.</summary>
     public IReadOnlyList<BoundBasis> Basis => [BoundWords.Of(this, DemandBound.Low), BoundWords.Of(this, DemandBound.Central), BoundWords.Of(this, DemandBound.High)];
 
-    /// <summary>Gets what the floor bears under each axle with buried wheels beside the load it would carry without the belly: why a sealed belly can or cannot be lifted.</summary>
+    /// <summary>Gets what the floor bears under each axle beside the load it would carry without the belly: why a sealed belly can or cannot be lifted.</summary>
     public IReadOnlyList<AxleBearing> AxleBearings
     {
         get
@@ -92,7 +92,7 @@ public sealed class PullDemand
             var axles = new List<AxleBearing>(f.Count.Length);
             for (var i = 0; i < f.Count.Length; i++)
             {
-                if (f.Buried[i]) axles.Add(new AxleBearing(AxleName(i), f.Load[i], DemandKernel.Bearing(f, i, strength.FloorLow), DemandKernel.Bearing(f, i, strength.FloorCentral), DemandKernel.Bearing(f, i, strength.FloorHigh)));
+                axles.Add(new AxleBearing(AxleName(i), f.Load[i], DemandKernel.Bearing(f, i, strength.FloorLow), DemandKernel.Bearing(f, i, strength.FloorCentral), DemandKernel.Bearing(f, i, strength.FloorHigh)));
             }
 
             return axles.AsReadOnly();
