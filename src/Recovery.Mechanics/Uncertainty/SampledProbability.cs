@@ -8,11 +8,14 @@ namespace Recovery.Mechanics.Uncertainty;
 /// <summary>How often something happened among independent samples, with the error that belongs to it.</summary>
 /// <remarks>
 /// <para>Low and high are the exact binomial interval of Clopper and Pearson at 95 per cent: it holds the sampling error alone, never that of the inputs.</para>
-/// <para>In words it is an order of magnitude and no finer: where inputs are from memory or by judgement, a second digit would be invented. Counts and estimate are there for computing with. Immutable, equality by value. Source: interval from memory, held against SciPy.</para>
+/// <para>In words it is an order of magnitude and no finer: where inputs are from memory or by judgement, a digit would be invented. A share that lies well between two rungs of even, 1 in 10 and 1 in 100 is named by both, never by the nearer one: 30 per cent is no "1 in 10". Below about 1 in 100 the nearest power of ten is named. Counts and estimate are there for computing with. Immutable, equality by value. Source: interval from memory, held against SciPy.</para>
 /// </remarks>
 public readonly record struct SampledProbability
 {
     private const double Tail = 0.025;
+
+    /// <summary>Factor within which a share is called by one rung alone (judgement).</summary>
+    private const double Near = 1.25;
 
     internal SampledProbability(long hits, long count)
     {
@@ -66,7 +69,7 @@ public readonly record struct SampledProbability
         return (1 - Guard.Range(probability, 1e-12, 1, string.Empty, nameof(probability))) / (probability * v * v);
     }
 
-    /// <summary>Gives the order of magnitude in words, invariant culture: <c>about 1 in 100</c>, <c>about even</c>, <c>all but about 1 in 10</c>.</summary>
+    /// <summary>Gives the order of magnitude in words, invariant culture: <c>about 1 in 1,000</c>, <c>1 in 10 to even</c>, <c>about even</c>, <c>even to 9 in 10</c>, <c>all but about 1 in 100</c>.</summary>
     /// <returns>Words, never finer than an order of magnitude.</returns>
     public override string ToString() =>
         Count == 0 ? "no samples" :
@@ -74,12 +77,15 @@ public readonly record struct SampledProbability
         Hits == Count ? "every time in " + Whole(Count) :
         Magnitude(Estimate);
 
-    /// <summary>An order of magnitude in words. The rarer side is named, so that 0.97 and 0.9997 can be told apart.</summary>
+    /// <summary>An order of magnitude in words. The rarer side is named, so that 0.97 and 0.9997 can be told apart; between rungs both are named, because the nearer one alone would mislead by up to three times.</summary>
     internal static string Magnitude(double probability)
     {
         var rarer = Math.Min(probability, 1 - probability);
-        var decades = (int)Math.Round(-Math.Log10(rarer));
-        return decades == 0 ? "about even" : (probability > 0.5 ? "all but about 1 in " : "about 1 in ") + Grouped(decades);
+        if (rarer >= 0.5 / Near) return "about even";
+        var often = probability > 0.5;
+        if (rarer > 0.1 * Near) return often ? "even to 9 in 10" : "1 in 10 to even";
+        if (rarer > 0.01 * Near && rarer < 0.1 / Near) return often ? "9 in 10 to 99 in 100" : "1 in 100 to 1 in 10";
+        return (often ? "all but about 1 in " : "about 1 in ") + Grouped((int)Math.Round(-Math.Log10(rarer)));
     }
 
     internal static string Whole(long number) => number.ToString("#,0", CultureInfo.InvariantCulture);

@@ -112,14 +112,39 @@ public class SummaryTests
     [InlineData(0, 100, "not once in 100")]
     [InlineData(100, 100, "every time in 100")]
     [InlineData(50, 100, "about even")]
-    [InlineData(316, 1000, "about 1 in 10")]
-    [InlineData(317, 1000, "about even")]
-    [InlineData(31, 1000, "about 1 in 100")]
-    [InlineData(32, 1000, "about 1 in 10")]
-    [InlineData(970, 1000, "all but about 1 in 100")]
-    [InlineData(960, 1000, "all but about 1 in 10")]
+    [InlineData(30, 100, "1 in 10 to even")]
+    [InlineData(73, 100, "even to 9 in 10")]
+    [InlineData(399, 1000, "1 in 10 to even")]
+    [InlineData(400, 1000, "about even")]
+    [InlineData(600, 1000, "about even")]
+    [InlineData(601, 1000, "even to 9 in 10")]
+    [InlineData(126, 1000, "1 in 10 to even")]
+    [InlineData(125, 1000, "about 1 in 10")]
+    [InlineData(80, 1000, "about 1 in 10")]
+    [InlineData(79, 1000, "1 in 100 to 1 in 10")]
+    [InlineData(126, 10_000, "1 in 100 to 1 in 10")]
+    [InlineData(125, 10_000, "about 1 in 100")]
+    [InlineData(32, 10_000, "about 1 in 100")]
+    [InlineData(31, 10_000, "about 1 in 1,000")]
+    [InlineData(900, 1000, "all but about 1 in 10")]
+    [InlineData(970, 1000, "9 in 10 to 99 in 100")]
+    [InlineData(9997, 10_000, "all but about 1 in 10,000")]
     [InlineData(1, 10_000_000, "about 1 in 1e7")]
     public void In_words_it_is_an_order_of_magnitude(long hits, long count, string words) => Assert.Equal(words, SampledProbability.FromCounts(hits, count).ToString());
+
+    [Property]
+    public bool Words_never_name_a_rung_further_off_than_a_factor_of_three_and_a_bit(int seed)
+    {
+        // The words are read back: a single rung holds the rarer side within root ten below one per cent and within 1.25 above; two rungs enclose it.
+        var hits = 1 + (((long)seed & 0xffffff) % 999_998);
+        double share = hits / 1e6, rarer = Math.Min(share, 1 - share);
+        var words = SampledProbability.FromCounts(hits, 1_000_000).ToString();
+        if (words == "about even") return rarer >= 0.4;
+        if (words.Contains("even", StringComparison.Ordinal)) return rarer > 0.1 && (share > 0.5) == words.StartsWith("even", StringComparison.Ordinal);
+        if (!words.Contains("about", StringComparison.Ordinal)) return rarer > 0.01 && rarer < 0.1 && (share > 0.5) == words.StartsWith("9 in 10", StringComparison.Ordinal);
+        var rung = 1 / double.Parse(words[(words.LastIndexOf("1 in ", StringComparison.Ordinal) + 5)..].Replace(",", string.Empty, StringComparison.Ordinal), System.Globalization.CultureInfo.InvariantCulture);
+        return Math.Abs(Math.Log10(rarer / rung)) <= (rarer > 0.0125 ? Math.Log10(1.2501) : 0.5001);
+    }
 
     [Fact]
     public void Misuse_is_refused()
