@@ -26,7 +26,7 @@ public static class Weighing
         double sum = 0, moment = 0;
         for (var i = 0; i < axles.Count; i++)
         {
-            var load = Guard.Newtons(axleLoads[i], 0, 1000, nameof(axleLoads) + " of axle " + axles[i].Name);
+            var load = Guard.Element(axleLoads[i].Newtons / 1000, 0, 1000, "kN", nameof(axleLoads), i, axles[i].Name) * 1000;
             sum += load;
             moment += load * axles[i].Position.Meters;
         }

@@ -39,7 +39,7 @@ public sealed class RecoveryPlan
         Tower = ReferenceEquals(soil, tower.Soil) ? tower : tower with { Soil = soil };
         RemouldingIndexBorrowed = !ReferenceEquals(soil, tower.Soil);
         Rig = Guard.NotNull(rig, nameof(rig));
-        Policy = Guard.NotNull(policy, nameof(policy));
+        Policy = DesignFactorPolicy.Chosen(policy, nameof(policy));
         Procedure = Guard.NotNull(procedure, nameof(procedure));
         Site = Guard.NotNull(site, nameof(site));
         _extras = extras;

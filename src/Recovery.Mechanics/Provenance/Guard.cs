@@ -26,6 +26,13 @@ internal static class Guard
     public static double Metres(Length value, double minimumMetres, double maximumMetres, string name) =>
         Range(value.Meters, minimumMetres, maximumMetres, "m", name);
 
+    /// <summary>An element of a list, in the unit that the message prints. The exception names the parameter, the message the element and what it belongs to.</summary>
+    public static double Element(double value, double minimum, double maximum, string unit, string name, int index, string belongsTo)
+    {
+        if (value >= minimum && value <= maximum) return value;
+        throw new ArgumentOutOfRangeException(name, Message(name + "[" + Text.Number(index, 9) + "] (" + belongsTo + ")", value, minimum, maximum, unit));
+    }
+
     /// <summary>Pressure in pascals; the range in kilopascals.</summary>
     public static double Pascals(Pressure value, double minimumKilopascals, double maximumKilopascals, string name) =>
         Range(value.Pascals / 1000, minimumKilopascals, maximumKilopascals, "kPa", name) * 1000;

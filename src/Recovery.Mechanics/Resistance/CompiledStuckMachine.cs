@@ -195,6 +195,6 @@ internal sealed class CompiledStuckMachine
     private static double NumericPerPascal(Axle axle, double axleLoad)
     {
         var load = axleLoad / axle.Tyres;
-        return load > 0 ? BrixiusKernel.Numeric(1, axle.Tyre.SectionWidth.Meters, axle.Tyre.OverallDiameter.Meters, axle.Tyre.DeflectionRatio(load), load) : double.PositiveInfinity;
+        return load > 0 ? BrixiusKernel.Numeric(1, axle.Tyre.SectionWidth.Meters, axle.Tyre.OverallDiameter.Meters, BrixiusKernel.Held(axle.Tyre.DeflectionRatio(load)), load) : double.PositiveInfinity;
     }
 }

@@ -257,7 +257,7 @@ public sealed class PullDemand
         }
 
         if (_compiled.CriticalIndexPascals < Stuck.Soil.ConeIndex.Pascals)
-            findings.Add(new Finding(ResistanceFindings.IndexCapped, Stuck.Machine.Name, Stuck.Soil.ConeIndex.Pascals / 1000, _compiled.CriticalIndexPascals / 1000, "kPa"));
+            findings.Add(new Finding(ResistanceFindings.IndexCapped, MethodWords.Capped(Stuck.Soil, _compiled.CriticalIndexPascals), Stuck.Soil.ConeIndex.Pascals / 1000, _compiled.CriticalIndexPascals / 1000, "kPa"));
         if (Stuck.Machine.SuspensionMatters) findings.Add(new Finding(ResistanceFindings.SuspensionUndeclared, Stuck.Machine.Name));
     }
 

@@ -52,7 +52,7 @@ internal static class ResistanceFindings
     public static readonly FindingDefinition IndexCapped = new(
         "mire.index-capped",
         Severity.Note,
-        "The reading of {required} would let the wheel model drive this machine, yet it is stuck: the model is fed with its own critical value of {available}.",
+        "The reading of {required} would let the wheel model drive this machine, yet it is stuck: {subject} lies above its own critical value of {available} and is taken down to it.",
         "Take the reading in the layer that carried the wheels, and measure the remoulding index.",
         GroundSources.WallAndFloor);
 

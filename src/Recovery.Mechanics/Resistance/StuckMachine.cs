@@ -32,7 +32,7 @@ public sealed record StuckMachine
         Sinkage = Guard.NotNull(sinkage, nameof(sinkage)).Select(z => Length.FromMeters(z.Meters)).ToList().AsReadOnly();
         if (Sinkage.Count != machine.Axles.Count)
             throw new ArgumentException("sinkage must have one value per axle; " + machine.Name + " has " + Text.Number(machine.Axles.Count) + " axles and " + Text.Number(Sinkage.Count) + " values were given.", nameof(sinkage));
-        for (var i = 0; i < Sinkage.Count; i++) Guard.Metres(Sinkage[i], 0, machine.Axles[i].Tyre.OverallDiameter.Meters, nameof(sinkage) + " of axle " + machine.Axles[i].Name);
+        for (var i = 0; i < Sinkage.Count; i++) Guard.Element(Sinkage[i].Meters, 0, machine.Axles[i].Tyre.OverallDiameter.Meters, "m", nameof(sinkage), i, machine.Axles[i].Name);
     }
 
     /// <summary>Gets the machine with its present loads.</summary>

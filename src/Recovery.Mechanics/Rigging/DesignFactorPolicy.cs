@@ -48,6 +48,10 @@ public sealed record DesignFactorPolicy
         return new(published.Item + ", " + published.Region + ", factor " + Text.Number(published.High), published.High, published.Source, published.StandsForPeak);
     }
 
+    /// <summary>Refuses a plan that names none, with the choices.</summary>
+    internal static DesignFactorPolicy Chosen(DesignFactorPolicy? policy, string name) =>
+        policy ?? throw new ArgumentNullException(name, name + " must name a design factor policy; there is no default. Choose DesignFactorPolicy.SlowPull (5), European (7), Australian (8), one Of a published factor, or one Named by you.");
+
     internal DesignFactorPolicy WithComputedPeak(string name) =>
         StandsForPeak ? throw new ArgumentException("policy '" + Name + "' stands for a shock that nobody computed; here the peak is computed, so it would be counted twice. Name a factor for the steady load.", name) : this;
 

@@ -96,7 +96,7 @@ public sealed class RigCheck
     public static RigCheck Of(Rig rig, DesignFactorPolicy policy, LineLoads loads)
     {
         Guard.NotNull(rig, nameof(rig));
-        Guard.NotNull(policy, nameof(policy));
+        DesignFactorPolicy.Chosen(policy, nameof(policy));
         Guard.NotNull(loads, nameof(loads));
         var places = RigPlaces.From(rig, policy, rig.WearAndTwist);
         return Of(rig, policy, loads, places);

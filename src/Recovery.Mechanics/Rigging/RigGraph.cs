@@ -68,7 +68,7 @@ public sealed class RigGraph
     /// <exception cref="ArgumentNullException">The policy is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The wear factor is outside its range.</exception>
     public RigGraphCheck Check(DesignFactorPolicy policy, double? wear = null) =>
-        RigGraphCheck.Of(this, Guard.NotNull(policy, nameof(policy)), wear is { } factor ? Guard.Range(factor, 1, 1.5, string.Empty, nameof(wear)) : null);
+        RigGraphCheck.Of(this, DesignFactorPolicy.Chosen(policy, nameof(policy)), wear is { } factor ? Guard.Range(factor, 1, 1.5, string.Empty, nameof(wear)) : null);
 
     /// <summary>Gives the rig with one of its parts replaced by another of the same name or not.</summary>
     /// <param name="name">Name of a strap, chain, wire rope or joiner.</param>

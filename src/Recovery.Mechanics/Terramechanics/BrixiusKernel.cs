@@ -15,6 +15,12 @@ internal static class BrixiusKernel
     /// <summary>Factor of slip over the root of the wheel numeric in motion resistance.</summary>
     public const double SlipResistance = 0.5;
 
+    /// <summary>Greatest deflection over section height of the tests behind the fit: end of the validity range, and the most that a machine is credited with.</summary>
+    public const double MostDeflection = 0.30;
+
+    /// <summary>Deflection ratio as far as the fit goes: letting tyres down beyond it earns nothing.</summary>
+    public static double Held(double deflectionRatio) => Math.Min(deflectionRatio, MostDeflection);
+
     /// <summary>Wheel numeric B_n = (CI b d/W)(1 + 5 delta/h)/(1 + 3 b/d).</summary>
     public static double Numeric(double coneIndexPascals, double widthMetres, double diameterMetres, double deflectionRatio, double loadNewtons) =>
         coneIndexPascals * widthMetres * diameterMetres / loadNewtons * ((1 + (5 * deflectionRatio)) / (1 + (3 * widthMetres / diameterMetres)));

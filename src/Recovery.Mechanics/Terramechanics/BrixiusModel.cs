@@ -40,7 +40,7 @@ public sealed class BrixiusModel : IFlatWheelModel
     /// <inheritdoc/>
     public Validity Validity { get; } = new(
         new ValidityLimit("b/d", "width over diameter", 0.1, 0.7, string.Empty, TerramechanicsSources.D497Range),
-        new ValidityLimit("delta/h", "static deflection over section height", 0.1, 0.3, string.Empty, TerramechanicsSources.D497Range),
+        new ValidityLimit("delta/h", "static deflection over section height", 0.1, BrixiusKernel.MostDeflection, string.Empty, TerramechanicsSources.D497Range),
         new ValidityLimit("W/(b d)", "wheel load over width times diameter", 15, 55, "kN/m2", TerramechanicsSources.D497RangeFromMemory),
         new ValidityLimit("B_n", "wheel numeric", 5, double.PositiveInfinity, string.Empty, TerramechanicsSources.D497RangeFromMemory),
         WheelLimits.Load);

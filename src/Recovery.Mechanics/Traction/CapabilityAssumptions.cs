@@ -14,6 +14,13 @@ internal static class CapabilityAssumptions
         "A lower one lowers the pull it sustains; it does not change what it can impose.",
         TractionSources.TwoPulls);
 
+    public static readonly Assumption WeakestReading = new(
+        "assume.puller-weakest-reading",
+        "weakest cone reading of the ground under the towing machine",
+        "the typical reading, so low and central are one",
+        "The low of what it sustains falls with it; the band has no lower width until it is read.",
+        TractionSources.TwoPulls);
+
     public static readonly Assumption EnginePower = new(
         "assume.puller-engine-power", "engine power of the towing machine", "no limit from power", "At a crawl grip is nearly always the smaller limit; at field speed power can be.", GeneralSources.Judgement);
 
@@ -26,8 +33,9 @@ internal static class CapabilityAssumptions
     /// <summary>Lists what a capability leaves open.</summary>
     public static IReadOnlyList<Assumption> List(TowingMachine tower)
     {
-        var list = new List<Assumption>(4);
+        var list = new List<Assumption>(5);
         if (tower.Soil.RemouldingIndexIsAssumed) list.Add(RemouldingIndex);
+        if (!(tower.Soil.WeakestConeIndex.Pascals < tower.Soil.ConeIndex.Pascals)) list.Add(WeakestReading);
         if (tower.EnginePower is null) list.Add(EnginePower);
         if (tower.HitchRating is null) list.Add(HitchRating);
         if (tower.FirmestConeIndex is null && !tower.HardSurfaceInReach) list.Add(FirmestGround);

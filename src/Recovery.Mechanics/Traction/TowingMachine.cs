@@ -10,25 +10,30 @@ namespace Recovery.Mechanics.Traction;
 /// <remarks>Immutable. What is not declared is not limited by it: no engine power, no power limit; no hitch rating, no rating limit, and both are listed as still to find out.</remarks>
 public sealed partial record TowingMachine
 {
+    /// <summary>Rounding of a position, m.</summary>
+    private const double Level = 1e-9;
+
     /// <summary>Describes a towing machine.</summary>
     /// <param name="machine">The machine with its loads and ballast.</param>
     /// <param name="soil">The soil it pulls on.</param>
-    /// <param name="hitchPosition">Position x of the hitch in the frame of the machine, -40 to 15 m.</param>
+    /// <param name="hitchPosition">Position x of the hitch in the frame of the machine, -40 to 15 m: at or behind its last axle in the direction of pull, so at or below the least x of its axles forwards, at or above 0 in reverse.</param>
     /// <param name="hitchHeight">Height of the hitch above the ground, 0.1 to 3 m.</param>
     /// <param name="direction">Whether it pulls forwards (hitch at the rear) or in reverse (hitch at the front).</param>
     /// <exception cref="ArgumentNullException">Machine or soil is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    /// <exception cref="ArgumentException">The hitch lies ahead of the last axle in the direction of pull.</exception>
     public TowingMachine(Machine machine, Soil soil, Length hitchPosition, Length hitchHeight, PullDirection direction = PullDirection.Forwards)
     {
-        Machine = Guard.NotNull(machine, nameof(machine));
+        Guard.NotNull(machine, nameof(machine));
         Soil = Guard.NotNull(soil, nameof(soil));
         HitchPosition = Length.FromMeters(Guard.Metres(hitchPosition, -40, 15, nameof(hitchPosition)));
         HitchHeight = Length.FromMeters(Guard.Metres(hitchHeight, 0.1, 3, nameof(hitchHeight)));
         Direction = Guard.Defined(direction, direction is PullDirection.Forwards or PullDirection.Rearwards, nameof(direction));
+        Machine = HitchedBehind(machine, nameof(hitchPosition));
     }
 
-    /// <summary>Gets the machine.</summary>
-    public Machine Machine { get; init => field = Guard.NotNull(value, nameof(Machine)); }
+    /// <summary>Gets the machine. Another one must have its last axle, in the direction of pull, at or ahead of the hitch.</summary>
+    public Machine Machine { get; init => field = HitchedBehind(Guard.NotNull(value, nameof(Machine)), nameof(Machine)); }
 
     /// <summary>Gets the soil it pulls on.</summary>
     public Soil Soil { get; init => field = Guard.NotNull(value, nameof(Soil)); }
@@ -143,4 +148,16 @@ public sealed partial record TowingMachine
     /// <summary>Gives the machine in words, invariant culture.</summary>
     /// <returns>Machine and soil.</returns>
     public override string ToString() => Machine + " on " + Soil;
+
+    /// <summary>A line at the wrong end would be drawn under the machine, and neither grip nor nose would be what is reckoned: refused with words. At the axle itself counts as behind.</summary>
+    private Machine HitchedBehind(Machine machine, string name)
+    {
+        var forwards = Direction == PullDirection.Forwards;
+        var last = machine.Axles[forwards ? machine.Axles.Count - 1 : 0];
+        if (forwards ? HitchPosition.Meters <= last.Position.Meters + Level : HitchPosition.Meters >= last.Position.Meters - Level) return machine;
+        throw new ArgumentException(
+            "hitch at x " + Text.With(HitchPosition.Meters, "m") + " is not behind the last axle of " + machine.Name + " when it pulls " + (forwards ? "forwards" : "in reverse") + ": that is its " + last.Name + " at x "
+            + Text.With(last.Position.Meters, "m") + ", and the hitch must be at " + (forwards ? "that x or less (x runs forward from the foremost axle)" : "that x or more") + ". Give the place of the hitch, or the direction, as it is.",
+            name);
+    }
 }

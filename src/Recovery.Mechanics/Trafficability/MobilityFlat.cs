@@ -38,7 +38,7 @@ internal sealed class MobilityFlat
             var axle = machine.Axles[i];
             var load = loads[i] / axle.Tyres;
             driven[i] = axle.Driven;
-            numeric[i] = load > 0 ? BrixiusKernel.Numeric(1, axle.Tyre.SectionWidth.Meters, axle.Tyre.OverallDiameter.Meters, axle.Tyre.DeflectionRatio(load), load) : double.PositiveInfinity;
+            numeric[i] = load > 0 ? BrixiusKernel.Numeric(1, axle.Tyre.SectionWidth.Meters, axle.Tyre.OverallDiameter.Meters, BrixiusKernel.Held(axle.Tyre.DeflectionRatio(load)), load) : double.PositiveInfinity;
         }
 
         return new MobilityFlat(numeric, loads, driven, machine.WeightNewtons * Math.Sin(grade.Radians), machine.WeightNewtons);
