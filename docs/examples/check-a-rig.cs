@@ -84,17 +84,17 @@ void Print(string title, RigGraphCheck check)
     Console.WriteLine();
     Console.WriteLine(title);
     Console.WriteLine();
-    Console.WriteLine(Cell("part", 35) + "steady   peak  strength  rated  keeps  asked");
+    Console.WriteLine(Cell("part", 35) + "steady   peak  strength  rated  keeps   stop");
     Console.WriteLine(new string('-', 80));
     foreach (var p in check.Parts)
     {
         // Left and right of the better arrangement carry nearly the same; all are printed.
         Console.WriteLine(Cell(Short(p.Name), 35) + F(p.Steady.Kilonewtons, 0).PadLeft(6) + F(p.Procedure.Kilonewtons, 0).PadLeft(7)
-            + (p.Strength is { } r ? F(r.Kilonewtons, 0) : "?").PadLeft(10) + (p.RatedUtilisation is { } u ? F(u, 2) : "?").PadLeft(7)
+            + (p.Strength is { } r ? F(r.Kilonewtons, 0) : "?").PadLeft(10) + (p.RatedUtilisation is { } u ? F(u, 2) + (u > 1 ? "!" : " ") : "? ").PadLeft(7)
             + (p.Reserve is { } k ? F(k, 2) : "?").PadLeft(7) + F(p.Floor, 2).PadLeft(7) + (ReferenceEquals(p, check.Weakest) ? "*" : string.Empty));
     }
 
-    Wrap("kN. \"rated\" is steady load over what the policy allows, \"keeps\" strength over peak, \"asked\" the level below which it stops. * weakest: " + check.Weakest!.Name + ".");
+    Wrap("kN. \"rated\" is steady load over what the policy allows: over 1 fails, marked !. \"keeps\" is strength over peak, \"stop\" the level below which that stops the job. * weakest: " + check.Weakest!.Name + ".");
     Wrap("At the anchors: " + string.Join("; ", check.Attachments.Select(a => a.Point.Name + " " + F(a.Steady.Kilonewtons, 0) + ", at the peak " + F(a.Procedure.Kilonewtons, 0))) + ".");
 }
 

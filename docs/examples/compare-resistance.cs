@@ -60,4 +60,5 @@ foreach (var (title, machine) in new[] { ("FULL", harvester), ("TANK EMPTY", har
 }
 
 Console.WriteLine("None of these has belly, suction or rut walls in it: a machine that is down");
-Console.WriteLine("needs more (see first-recovery.cs).");
+Console.WriteLine("needs more (see first-recovery.cs). \"Moves from\" is on level ground; the report");
+Console.WriteLine("there counts the 2 % climb of the pull too and so names a higher cone index.");

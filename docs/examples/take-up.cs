@@ -42,7 +42,7 @@ foreach (var kmh in new[] { 2.0, 5.0, 10.0 })
 }
 
 Console.WriteLine();
-Console.WriteLine("HIGHEST SPEED under a third of the breaking strength");
+Console.WriteLine("THE PEAK PASSES A THIRD OF THE BREAKING STRENGTH from these speeds up:\nrefuse above, never aim at");
 var limit = strength / 3;
 Console.WriteLine("held anchor:");
 Console.WriteLine("  " + TakeUp.HighestSpeedHeld(line, tractor, pull, limit).Statement.Replace(": ", ":\n  "));

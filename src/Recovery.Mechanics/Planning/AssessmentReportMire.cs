@@ -13,7 +13,7 @@ internal static class AssessmentReportMire
     {
         foreach (var bound in demand.Basis) w.Item("- ", w.Say(bound.Bound == DemandBound.Low ? "demand.bound-low" : bound.Bound == DemandBound.High ? "demand.bound-high" : "demand.bound-central", bound.How));
         var goesOn = demand.Sustained;
-        w.Paragraph("demand.first-movement", w.Display.Force(goesOn.LowNewtons), w.Display.Force(goesOn.CentralNewtons), w.Display.Force(goesOn.HighNewtons));
+        if (!goesOn.Equals(demand.Total)) w.Paragraph("demand.first-movement", w.Display.Force(goesOn.LowNewtons), w.Display.Force(goesOn.CentralNewtons), w.Display.Force(goesOn.HighNewtons));
         var stuck = demand.Stuck;
         if (stuck.AnyWheelBuried)
         {
@@ -40,6 +40,7 @@ internal static class AssessmentReportMire
     {
         var self = SelfRecovery.Estimate(demand.Stuck);
         w.Paragraph("self.statement", self.Statement);
+        if (self.NetTraction is { } net && self.Holding is { } hold) w.Paragraph("self.balance", w.Display.Force(net.LowNewtons), w.Display.Force(net.CentralNewtons), w.Display.Force(net.HighNewtons), w.Display.Force(hold.LowNewtons), w.Display.Force(hold.CentralNewtons), w.Display.Force(hold.HighNewtons));
         w.Table([w.Say("self.header", w.Display.ForceUnit), w.Say("self.grip"), w.Say("self.ask"), w.Say("self.net")], self.Axles.Select(a => (IReadOnlyList<string>)[Named(w, a), w.Display.Cell(a.GrossTraction.Newtons), w.Display.Cell(a.MotionResistance.Newtons), w.Display.Cell(a.NetTraction.Newtons)]).ToList());
         var steps = self.Steps();
         if (self.CriticalConeIndex is not { } now || steps.Count == 0) return;

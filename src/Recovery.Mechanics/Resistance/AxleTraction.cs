@@ -31,7 +31,7 @@ public sealed record AxleTraction
     /// <summary>Gets whether its wheels are buried: then no wheel model covers them.</summary>
     public bool Buried { get; }
 
-    /// <summary>Gets the load of the axle beside the belly.</summary>
+    /// <summary>Gets the load that its wheels carry: what a belly on the ground bears is taken off.</summary>
     public Force Load { get; }
 
     /// <summary>Gets the wheel numeric B_n; 0 where the axle carries nothing.</summary>

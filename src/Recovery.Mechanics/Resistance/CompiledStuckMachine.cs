@@ -61,7 +61,7 @@ internal sealed class CompiledStuckMachine
         var (count, width, diameter, sinkage) = (new int[n], new double[n], new double[n], new double[n]);
         var (contact, segment, step, numeric, foundNumeric, share) = (new double[n], new double[n], new double[n], new double[n], new double[n], new double[n]);
         var (buried, driven, braked) = (new bool[n], new bool[n], new bool[n]);
-        double wheelArea = 0, foundArea = 0, foundVolume = 0, foundSum = 0;
+        double deflection = 0, wheelArea = 0, foundArea = 0, foundVolume = 0, foundSum = 0;
         var anyBuried = false;
         for (var i = 0; i < n; i++)
         {
@@ -73,6 +73,7 @@ internal sealed class CompiledStuckMachine
             segment[i] = BuriedWheelKernel.SegmentArea(diameter[i], sinkage[i]);
             step[i] = BuriedWheelKernel.RigidStepRatio(diameter[i], sinkage[i]);
             numeric[i] = NumericPerPascal(axle, loads[i]);
+            if (loads[i] > 0) deflection = Math.Max(deflection, axle.Tyre.DeflectionRatio(loads[i] / axle.Tyres));
             foundNumeric[i] = NumericPerPascal(found.Axles[i], asFound[i]);
             buried[i] = (s.IsBuried(i) || (asBuried & (1 << i)) != 0) && (asRolling & (1 << i)) == 0;
             contact[i] = Contact(axle, loads[i], sinkage[i], buried[i]);
@@ -99,6 +100,7 @@ internal sealed class CompiledStuckMachine
             Segment = segment,
             Step = step,
             NumericPerPascal = numeric,
+            GreatestDeflection = deflection,
             Load = loads,
             UpliftShare = takes ?? share,
             BellyTakes = down is null ? null : takes,

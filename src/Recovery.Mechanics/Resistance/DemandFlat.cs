@@ -27,6 +27,9 @@ internal sealed class DemandFlat
     /// <summary>Wheel numeric per pascal of cone index on the full wheel load.</summary>
     public required double[] NumericPerPascal { get; init; }
 
+    /// <summary>Greatest deflection over section height of the tyres under their load, before it is held at the end of the fit.</summary>
+    public double GreatestDeflection { get; init; }
+
     /// <summary>Present axle loads with the belly let go.</summary>
     public required double[] Load { get; init; }
 

@@ -135,7 +135,7 @@ public sealed class PullDemand
     /// <summary>Gets what it is worth that the machine drives its own wheels, with the reason where that is little: locked less turning, plus net traction of rolling wheels within the range of the wheel model.</summary>
     public OwnWheelsWorth DrivingOwnWheels => OwnWheels.Worth(this);
 
-    /// <summary>Gets the cone index at which the machine as it sank would just have moved itself (Brixius, radial); null where no soil would do.</summary>
+    /// <summary>Gets the cone index at which the machine as it sank would just have moved itself, its wheels rolling: Brixius, radial, with the weight component of the pull's slope or of the entry's, whichever is steeper; null where no soil would do.</summary>
     public Pressure? CriticalConeIndex => double.IsNaN(_compiled.CriticalIndexPascals) ? null : Pressure.FromPascals(_compiled.CriticalIndexPascals);
 
     /// <summary>Gets what was filled in because it was not declared.</summary>
@@ -258,6 +258,7 @@ public sealed class PullDemand
 
         if (_compiled.CriticalIndexPascals < Stuck.Soil.ConeIndex.Pascals)
             findings.Add(new Finding(ResistanceFindings.IndexCapped, MethodWords.Capped(Stuck.Soil, _compiled.CriticalIndexPascals), Stuck.Soil.ConeIndex.Pascals / 1000, _compiled.CriticalIndexPascals / 1000, "kPa"));
+        TerramechanicsFindings.AddDeflection(findings, Stuck.Machine.Name, f.GreatestDeflection);
         if (Stuck.Machine.SuspensionMatters) findings.Add(new Finding(ResistanceFindings.SuspensionUndeclared, Stuck.Machine.Name));
     }
 

@@ -56,7 +56,7 @@ public sealed class SelfRecovery
     /// <summary>Gets the rating cone index beside it, as read.</summary>
     public Pressure RatingConeIndex => Demand.Stuck.Soil.RatingConeIndex;
 
-    /// <summary>Gets what can be said, in words without units.</summary>
+    /// <summary>Gets what can be said, in words without units. The two bands it sets against each other are <see cref="NetTraction"/> and <see cref="Holding"/>; gross traction is never set against the demand, because wheels that slip cost more to roll than the towed wheels of the demand.</summary>
     public string Statement => SelfRecoverySteps.Words(this);
 
     /// <summary>Works out whether a stuck machine can move itself.</summary>
@@ -74,7 +74,7 @@ public sealed class SelfRecovery
     public Working Explain() => SelfRecoverySteps.Explain(this);
 
     /// <summary>Gives the result in one line, invariant culture.</summary>
-    /// <returns>Statement, grip and critical index.</returns>
-    public override string ToString() => Statement + " Grip " + Text.Kilonewtons(GrossTraction.Newtons, 3) + " gross, demand " + Text.Kilonewtons(Demand.CentralNewtons, 3) + ", critical cone index "
+    /// <returns>Statement, grip, both bands and critical index.</returns>
+    public override string ToString() => Statement + " Grip " + Text.Kilonewtons(GrossTraction.Newtons, 3) + " gross, " + (NetTraction is { } net && Holding is { } hold ? "net " + net + " against " + hold + " that hold it beside its rolling, " : string.Empty) + "towed it takes " + Text.Kilonewtons(Demand.CentralNewtons, 3) + ", critical cone index "
         + (CriticalConeIndex is { } index ? Text.Kilopascals(index.Pascals, 3) : "none") + " against " + Text.Kilopascals(RatingConeIndex.Pascals, 3) + " beside it.";
 }

@@ -67,9 +67,9 @@ internal static class SelfRecoverySteps
         {
             SelfRecoveryOutlook.NotDriven => "No axle is driven, so it cannot move itself.",
             SelfRecoveryOutlook.NoModel => "No number answers: the wheels of the " + string.Join(", ", driven.Where(a => a.Buried).Select(a => a.Name)) + " are buried, and a buried wheel is in no wheel model's range.",
-            SelfRecoveryOutlook.Held => "It stays: at the best of its soil its wheels grip less than holds it at the least." + Left(driven),
-            SelfRecoveryOutlook.MovesItself => "It moves itself by the wheel model, over the whole of its soil.",
-            _ => "Undecided: what its wheels grip and what holds it overlap" + (driven.All(a => a.InRange) ? "." : ", and the wheel model is left.") + Left(driven),
+            SelfRecoveryOutlook.Held => "It stays: at the best of its soil its driven wheels keep less, net of what they cost to roll while they slip, than holds it beside that at the least." + Left(driven),
+            SelfRecoveryOutlook.MovesItself => "It moves itself by the wheel model: over the whole of its soil its driven wheels keep more, net of what they cost to roll while they slip, than holds it beside that.",
+            _ => "Undecided: what its driven wheels keep, net of what they cost to roll while they slip, and what holds it beside that overlap" + (driven.All(a => a.InRange) ? "." : ", and the wheel model is left.") + Left(driven),
         };
     }
 
@@ -80,7 +80,7 @@ internal static class SelfRecoverySteps
         {
             if (!(axle.Load.Newtons > 0)) continue;
             string w = Text.Number(axle.Load.Kilonewtons), n = Text.Number(axle.Numeric), note = axle.WhyNot();
-            working.Step("B_n", "wheel numeric, " + axle.Name, "(CI b d/W)(1 + 5 delta/h)/(1 + 3 b/d)", "load beside the belly " + w + " kN" + note, n, TerramechanicsSources.Brixius);
+            working.Step("B_n", "wheel numeric, " + axle.Name, "(CI b d/W)(1 + 5 delta/h)/(1 + 3 b/d)", (self.Demand.Stuck.Belly is null ? "load " : "load beside the belly ") + w + " kN" + note, n, TerramechanicsSources.Brixius);
             if (axle.Driven) working.Step("GT", "gross traction, " + axle.Name, "W (0.88 (1 - e^(-0.1 B_n))(1 - e^(-7.5 s)) + 0.04)", w + ", B_n " + n + ", s 0.3", Text.Kilonewtons(axle.GrossTraction.Newtons), TerramechanicsSources.Brixius);
             working.Step("MR", "motion resistance, " + axle.Name, "W (1/B_n + 0.04 + 0.5 s/sqrt(B_n))", w + ", B_n " + n + (axle.Driven ? ", s 0.3" : ", s 0"), Text.Kilonewtons(axle.MotionResistance.Newtons), TerramechanicsSources.Brixius);
         }
@@ -101,12 +101,17 @@ internal static class SelfRecoverySteps
     private static string Remark(StuckMachine stuck, StuckMachine after, double critical, double before)
     {
         if (double.IsNaN(critical)) return double.IsNaN(before) ? string.Empty : "it takes the load off the driven wheels";
-        if (!(critical > before * (1 - Little))) return string.Empty;
+        if (!(critical > before * (1 - Little))) return Softer(stuck, after);
         double[] was = LoadsOf(stuck), now = LoadsOf(after);
         var raised = Enumerable.Range(0, now.Length).Where(i => now[i] > was[i] + 1).Select(i => stuck.Machine.Axles[i].Name).ToList();
         if (raised.Count > 0) return "it puts load on the " + string.Join(", ", raised);
         return critical > before * (1 + Little) ? "it takes load off the wheels that grip best" : "it changes little for the wheels that decide";
     }
+
+    private static string Softer(StuckMachine stuck, StuckMachine after) =>
+        Enumerable.Range(0, stuck.Sinkage.Count).Any(i => after.Machine.Axles[i].Tyre.Inflation.Pascals < stuck.Machine.Axles[i].Tyre.Inflation.Pascals)
+        && CompiledStuckMachine.From(after, after.Machine.Resolve(Suspension.Undeclared)).Flat.GreatestDeflection > BrixiusKernel.MostDeflection
+            ? "deflection of the tyres counted to 30 % of section height, the end of the fit" : string.Empty;
 
     private static double[] LoadsOf(StuckMachine stuck) => CompiledStuckMachine.From(stuck, stuck.Machine.Resolve(Suspension.Undeclared)).Flat.Load;
 

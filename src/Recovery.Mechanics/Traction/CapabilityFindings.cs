@@ -1,5 +1,6 @@
 using System.Collections.Generic;
 using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Terramechanics;
 
 namespace Recovery.Mechanics.Traction;
 
@@ -17,6 +18,7 @@ internal static class CapabilityFindings
         if (c.LowBound.Of(PullLimit.Traction)!.Value.Newtons < BogShare * c.Flat.Weight) list.Add(new Finding(TractionFindings.PullerMayBog, name, BogShare * c.Flat.Weight / 1000, c.LowBound.Of(PullLimit.Traction)!.Value.Kilonewtons, "kN"));
         if (c.Tower.HitchRating is { } rating && rating.Newtons < c.ImposableNewtons) list.Add(new Finding(TractionFindings.HitchRatingExceeded, name, c.ImposableNewtons / 1000, rating.Kilonewtons, "kN"));
         AddHitching(c, list);
+        TerramechanicsFindings.AddDeflection(list, name, c.Flat.GreatestDeflection);
         if (c.LimitedBy == PullLimit.Power) list.Add(new Finding(TractionFindings.PowerLimited, name, c.TractionLimit.Kilonewtons, c.CentralNewtons / 1000, "kN"));
         return list.AsReadOnly();
     }

@@ -9,6 +9,8 @@ namespace Recovery.Mechanics.Traction;
 /// <summary>A towing machine as plain numbers: what the capability kernel reads. SI throughout.</summary>
 internal sealed class CapabilityFlat
 {
+    private double[]? _deflected;
+
     private CapabilityFlat(int axles)
     {
         NumericTimesLoad = new double[axles];
@@ -19,8 +21,11 @@ internal sealed class CapabilityFlat
         Driven = new bool[axles];
     }
 
-    /// <summary>Wheel numeric times wheel load per pascal: b d (1 + 5 delta/h)/(1 + 3 b/d), m2.</summary>
+    /// <summary>Wheel numeric times wheel load per pascal: b d (1 + 5 delta/h)/(1 + 3 b/d), m2; delta/h held at the end of the fit.</summary>
     public double[] NumericTimesLoad { get; private set; }
+
+    /// <summary>Greatest deflection over section height of the tyres, before it is held at the end of the fit.</summary>
+    public double GreatestDeflection { get; private set; }
 
     /// <summary>Axle loads without a pull, on the grade.</summary>
     public double[] Load { get; private set; }
@@ -92,16 +97,21 @@ internal sealed class CapabilityFlat
         // The loads are linear in the pull as long as no axle lifts: a thousandth of the weight shows the slope. Beyond lift the kernel shares what is left.
         var probe = 1e-3 * machine.WeightNewtons;
         AxleStaticsKernel.Share(machine.AxlePositions, equalised, AxleStaticsKernel.NormalSum(machine.WeightNewtons, theta, -probe * down), Moment(probe), flat.LoadPerPull);
+        var deflected = new double[n];
         for (var i = 0; i < n; i++)
         {
             var axle = machine.Axles[i];
             double b = axle.Tyre.SectionWidth.Meters, d = axle.Tyre.OverallDiameter.Meters;
             flat.LoadPerPull[i] = (flat.LoadPerPull[i] - flat.Load[i]) / probe;
-            flat.NumericTimesLoad[i] = BrixiusKernel.Numeric(1, b, d, axle.Tyre.DeflectionRatio(flat.Load[i] / axle.Tyres), 1);
+            var deflection = axle.Tyre.DeflectionRatio(flat.Load[i] / axle.Tyres);
+            flat.GreatestDeflection = Math.Max(flat.GreatestDeflection, deflection);
+            flat.NumericTimesLoad[i] = BrixiusKernel.Numeric(1, b, d, BrixiusKernel.Held(deflection), 1);
+            deflected[i] = BrixiusKernel.Numeric(1, b, d, deflection, 1);
             flat.Count[i] = axle.Tyres;
             flat.Driven[i] = axle.Driven;
         }
 
+        if (flat.GreatestDeflection > BrixiusKernel.MostDeflection) flat._deflected = deflected;
         var trailing = Trailing(machine.AxlePositions, tower.Direction, equalised);
         flat.Weight = machine.WeightNewtons;
         flat.GradeForce = machine.WeightNewtons * Math.Sin(theta);
@@ -150,6 +160,15 @@ internal sealed class CapabilityFlat
         led.NoseMoment += lead * frontHeight;
         led.NoseLimit = NoseKernel.Lift(led.NoseMoment, LineHeight, CentreHeight);
         return led;
+    }
+
+    /// <summary>The same machine on its tyres as soft as they are: nothing that may raise the load on the gear is held back.</summary>
+    public CapabilityFlat OnSoftTyres()
+    {
+        if (_deflected is not { } deflected) return this;
+        var soft = (CapabilityFlat)MemberwiseClone();
+        soft.NumericTimesLoad = deflected;
+        return soft;
     }
 
     /// <summary>The same machine with all wheels rolling, none driven.</summary>

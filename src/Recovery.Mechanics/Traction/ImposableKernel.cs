@@ -3,7 +3,7 @@ using Recovery.Mechanics.Terramechanics;
 
 namespace Recovery.Mechanics.Traction;
 
-/// <summary>The most a towing machine can put into a line: greatest net pull over all slips on the firmest ground in reach, level. SI in, SI out, no allocation.</summary>
+/// <summary>The most a towing machine can put into a line: greatest net pull over all slips on the firmest ground in reach, level. SI in, SI out; allocates only for tyres beyond the fit.</summary>
 internal static class ImposableKernel
 {
     /// <summary>Greatest net traction over load on a hard surface (reported).</summary>
@@ -12,9 +12,9 @@ internal static class ImposableKernel
     /// <summary>Rolling resistance ratio of a radial tyre on a hard surface (reported).</summary>
     public const double HardSurfaceRolling = 0.01625;
 
-    /// <summary>Greatest pull on soil, radial constants, slip 0 to 1, level ground.</summary>
+    /// <summary>Greatest pull on soil, radial constants, slip 0 to 1, level ground, tyres as soft as they are.</summary>
     public static double OnSoil(CapabilityFlat f, double coneIndexPascals, out double slip, out double residual) =>
-        CapabilityKernel.Greatest(f, f.LevelLoad, -f.LeadForce, coneIndexPascals, 1, BrixiusConstants.Radial, out slip, out residual);
+        CapabilityKernel.Greatest(f.OnSoftTyres(), f.LevelLoad, -f.LeadForce, coneIndexPascals, 1, BrixiusConstants.Radial, out slip, out residual);
 
     /// <summary>Greatest pull on a hard surface, level: mu times the load of the driven axles less the rolling resistance of the others, with the load that the pull transfers.</summary>
     /// <param name="f">The machine.</param>

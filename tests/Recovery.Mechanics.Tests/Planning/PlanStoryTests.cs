@@ -80,6 +80,7 @@ public class PlanStoryTests
         ["mire.methods-differ"] = () => ReferencePlans.AsFound().With(ReferenceMachines.StuckHarvester().Dug(Angle.FromDegrees(3)).Vented().DrivingItsWheels()),
         ["mire.model-out-of-range"] = ReferencePlans.AsFound,
         ["mire.index-capped"] = ReferencePlans.AsFound,
+        ["wheel.deflection-held"] = () => Tyres(new Tyre(M(0.8), M(2.15), M(0.6), KPa(120), null, Frac(0.35))),
         ["mire.over-the-hub"] = () => Stuck(s => s, z: 1.1),
         ["mire.rolling-or-buried"] = () => Stuck(s => s, z: 0.2),
         ["mire.suspension-undeclared"] = () => ReferencePlans.AsFound().With(ReferenceMachines.StuckHarvester(Suspension.Undeclared)),
@@ -277,7 +278,9 @@ public class PlanStoryTests
     public void Bad_plans_are_refused_with_words()
     {
         var plan = ReferencePlans.AsFound();
-        Assert.Throws<ArgumentNullException>(() => new StuckMachine(plan.Stuck.Machine, null!, [M(0), M(0), M(0)], PullDirection.Rearwards));
+        var unnamed = Assert.Throws<ArgumentNullException>(() => new RecoveryPlan(plan.Stuck, plan.Tower, plan.Rig, null!, plan.Procedure, plan.Site));
+        Assert.Equal("policy", unnamed.ParamName);
+        Assert.Contains("DesignFactorPolicy.SlowPull (5), European (7), Australian (8)", unnamed.Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentNullException>(() => new RecoveryPlan(plan.Stuck, plan.Tower, plan.Rig, null!, plan.Procedure, plan.Site));
         Assert.Contains("has 3 axles and 1 values", Assert.Throws<ArgumentException>(() => new StuckMachine(plan.Stuck.Machine, plan.Stuck.Soil, [M(0.5)], PullDirection.Rearwards)).Message, StringComparison.Ordinal);
         Assert.Contains("path from drawbar to front axle", Assert.Throws<ArgumentException>(() => new Rig(plan.Rig.Drawbar, [plan.Rig.Parts[2]], plan.Rig.Casualty)).Message, StringComparison.Ordinal);

@@ -97,6 +97,17 @@ public class DemandBasisTests
         Assert.Equal(2.08518, free.MethodRatio!.Value, 0.0001);
         Assert.Equal("The rule looks at weight and depth alone, here once the weight; it does not know that the hole has been dug and that the belly is free.", free.MethodReason);
         Assert.Contains(free.Findings, f => f.Id == "mire.methods-differ" && f.Subject == free.MethodReason);
+        Assert.Contains(free.Findings, f => f.Id == "mire.methods-differ" && f.Subject == free.MethodReason);
+        // Half a metre down, drawn down 40 %: 25 t help with 25 x 9.80665 x 0.4/sqrt(1.16) = 91.05 kN.
+        StuckMachine Falling(double percent) => new(
+            new Machine("combine", [new Axle("front", M(0), 2, Tyre(0.8, 2, 0.5, 0.2), true, M(2)), new Axle("rear", M(-4), 2, Tyre(0.6, 1.6, 0.4, 0.2), true, M(2))], [new NamedLoad("all", Mass.FromTonnes(25), M(-1.5), M(1))]),
+            Soil.FromConeIndex(KPa(350), Frac(0.7)), [M(0.5), M(0.4)], PullDirection.Rearwards) { Grade = Grade.FromPercent(percent), MeetsUncutSoil = [false, false] };
+        var falling = PullDemand.Estimate(Falling(-40));
+        Assert.Equal(-91.05, falling.Terms.Single(t => t.Name == "grade").Central.Kilonewtons, 0.00501);
+        Assert.True(falling.MethodRatio > 2);
+        var share = Math.Round(100 * 91.05 / (falling.Total.Central.Kilonewtons + 91.05));
+        Assert.Contains("it does not know that the ground falls along the pull, where its own weight takes " + share.ToString(System.Globalization.CultureInfo.InvariantCulture) + " % off what would hold it on the level", falling.MethodReason, StringComparison.Ordinal);
+        Assert.DoesNotContain("falls", PullDemand.Estimate(Falling(-1)).MethodReason ?? string.Empty, StringComparison.Ordinal);
         // A light machine in strong clay, sealed: the soil model asks for more.
         var light = PullDemand.Estimate(new StuckMachine(
             new Machine("light", [new Axle("front", M(0), 2, Tyre(0.8, 2, 0.5, 0.2), true, M(2)), new Axle("rear", M(-3), 2, Tyre(0.8, 2, 0.5, 0.2), true, M(2))], [new NamedLoad("all", Mass.FromTonnes(8), M(-1.5), M(1))]),

@@ -119,6 +119,75 @@ public class SelfRecoveryTests
         Assert.True(dragging.Holding!.Value.CentralNewtons > 0);
     }
 
+    /// <summary>Undriven, so that nothing caps the index: motion resistance with delta/h held at 0.30 printed as 84.2, 48.0 and 27.9 kN; without the hold it would be 78.2, 45.0 and 26.5.</summary>
+    [Theory]
+    [InlineData(200, 84.2, 74.71)]
+    [InlineData(400, 48.0, 42.14)]
+    [InlineData(900, 27.9, 24.04)]
+    public void Tyres_let_down_beyond_the_fit_earn_nothing_more(double coneIndex, double bias, double radial)
+    {
+        StuckMachine At(double front, double rear) => new(
+            new Machine("30 t machine", [new Axle("front", M(0), 2, Tyre(0.90, 2.05, 0.55, front), false, M(2)), new Axle("rear", M(-3), 2, Tyre(0.60, 1.60, 0.42, rear), false, M(2))], [new NamedLoad("all", Mass.FromKilograms(294300 / 9.80665), M(-1), M(1))]),
+            Soil.FromConeIndex(KPa(coneIndex), Frac(1)), [M(0.05), M(0.05)], PullDirection.Rearwards);
+        var soft = SelfRecovery.Estimate(At(0.370, 0.243));
+        Assert.Equal(bias, soft.Axles.Sum(a => a.MotionResistance.Kilonewtons), 0.0501);
+        Assert.Equal(radial, soft.Demand.Total.Central.Kilonewtons, 0.00501);
+        Assert.Equal("Tyres of the 30 t machine deflect 0.37 of their section height, more than the tests behind the wheel model: 0.3 is counted, and letting them down further earns nothing in these numbers.", soft.Demand.Findings.Single(f => f.Id == "wheel.deflection-held").Message);
+        Assert.DoesNotContain(PullDemand.Estimate(At(0.30, 0.243)).Findings, f => f.Id == "wheel.deflection-held");
+    }
+
+    /// <summary>Measured 0.25 at 200 kPa; let down to 100 kPa it deflects beyond 0.30; a harder tyre of 0.10 does not.</summary>
+    [Theory]
+    [InlineData(0.25, true)]
+    [InlineData(0.10, false)]
+    public void A_step_of_inflation_says_where_the_fit_ends(double deflection, bool ends)
+    {
+        var tyre = new Tyre(M(0.8), M(2.0), M(0.5), KPa(200), KPa(100), Frac(deflection));
+        var stuck = new StuckMachine(
+            new Machine("sprayer", [new Axle("front", M(0), 2, tyre, true, M(2)), new Axle("rear", M(-4), 2, tyre, true, M(2))], [new NamedLoad("body", Mass.FromTonnes(20), M(-2), M(1.5))]),
+            Soil.FromConeIndex(KPa(300), Frac(1)), [M(0.1), M(0.1)], PullDirection.Rearwards);
+        Assert.Equal(ends ? "deflection of the tyres counted to 30 % of section height, the end of the fit" : string.Empty, Assert.Single(SelfRecovery.Estimate(stuck).Steps()).Remark);
+    }
+
+    /// <summary>Gross, net and hold in one line; the demand of the towed machine is not set against the gross.</summary>
+    [Fact]
+    public void Says_both_bands_it_sets_against_each_other()
+    {
+        var self = SelfRecovery.Estimate(Sprayer(0.1, 600).Without("cargo"));
+        Assert.Contains(" / 44.5 / ", self.ToString(), StringComparison.Ordinal);
+        Assert.Contains(" kN against 0 / 0 / 0 kN that hold it beside its rolling", self.ToString(), StringComparison.Ordinal);
+        Assert.Contains("net of what they cost to roll while they slip", self.Statement, StringComparison.Ordinal);
+        Assert.Contains(self.Explain().Steps, s => s.Substitution.StartsWith("load ", StringComparison.Ordinal));
+        Assert.DoesNotContain(self.Explain().Steps, s => s.Substitution.Contains("belly", StringComparison.Ordinal));
+    }
+
+    /// <summary>The worked machine needs 264.0 kPa up its 2 % and 251.8 kPa on the level, worked apart.</summary>
+    [Fact]
+    public void The_critical_index_counts_the_slope()
+    {
+        Assert.Equal(264.0, PullDemand.Estimate(StuckHarvester()).CriticalConeIndex!.Value.Kilopascals, 0.0501);
+        Assert.Equal(251.8, PullDemand.Estimate(StuckHarvester() with { Grade = Grade.Level }).CriticalConeIndex!.Value.Kilopascals, 0.0501);
+    }
+
+    /// <summary>Critical 264.0 kPa: of 350 x 0.7 = 245 only the cone index lies above it; of 350 x 0.8 = 280 both; with a weakest reading of 340 x 0.8 = 272 all.</summary>
+    [Theory]
+    [InlineData(0.7, 300, "the cone index alone")]
+    [InlineData(0.8, 300, "all but the weakest reading")]
+    [InlineData(0.8, 340, "every reading")]
+    public void Says_which_readings_are_taken_down_to_the_critical_value(double remoulding, double weakest, string words)
+    {
+        var demand = PullDemand.Estimate(StuckHarvester() with { Soil = Soil.FromConeIndex(KPa(350), Frac(remoulding)).WithWeakestReading(KPa(weakest)) });
+        Assert.Contains(words, demand.Findings.Single(f => f.Id == "mire.index-capped").Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_sinkage_that_cannot_be_names_its_place()
+    {
+        var refusal = Assert.Throws<ArgumentOutOfRangeException>(() => new StuckMachine(Harvester(), StuckHarvester().Soil, [M(0.5), M(2.5), M(0.5)], PullDirection.Rearwards));
+        Assert.Equal("sinkage", refusal.ParamName);
+        Assert.StartsWith("sinkage[1] (middle axle) must be from 0 to 1.95 m; it was 2.5 m.", refusal.Message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Refuses_nothing() => Assert.Throws<ArgumentNullException>(() => SelfRecovery.Estimate(null!));
 

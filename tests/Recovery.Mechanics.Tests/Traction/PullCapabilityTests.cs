@@ -177,8 +177,20 @@ public class PullCapabilityTests
     public void Lists_what_was_not_declared()
     {
         var tower = new TowingMachine(Tractors.SixteenTonnes(), Soil.FromConeIndexOnly(KPa(900)), M(-3.9), M(0.5));
-        Assert.Equal(["assume.puller-remoulding-index", "assume.puller-engine-power", "assume.puller-hitch-rating", "assume.puller-firmest-ground"], PullCapability.Estimate(tower).Assumptions.Select(a => a.Id));
-        Assert.Empty(PullCapability.Estimate(Tractors.SixteenTonneTower() with { EnginePower = Power.FromKilowatts(250), HitchRating = KN(150), HardSurfaceInReach = true }).Assumptions);
+        Assert.Equal(["assume.puller-remoulding-index", "assume.puller-weakest-reading", "assume.puller-engine-power", "assume.puller-hitch-rating", "assume.puller-firmest-ground"], PullCapability.Estimate(tower).Assumptions.Select(a => a.Id));
+        var read = Tractors.SixteenTonneTower() with { Soil = Soil.FromConeIndex(KPa(900), Frac(0.8)).WithWeakestReading(KPa(800)) };
+        Assert.Empty(PullCapability.Estimate(read with { EnginePower = Power.FromKilowatts(250), HitchRating = KN(150), HardSurfaceInReach = true }).Assumptions);
+    }
+
+    [Fact]
+    public void Without_a_weakest_reading_the_band_has_no_lower_width_and_says_so()
+    {
+        var c = PullCapability.Estimate(Tractors.SixteenTonneTower());
+        Assert.Equal(c.Sustained.CentralNewtons, c.Sustained.LowNewtons, 1e-9);
+        Assert.Contains(c.Assumptions, a => a.Id == "assume.puller-weakest-reading");
+        var read = PullCapability.Estimate(Tractors.SixteenTonneTower() with { Soil = Soil.FromConeIndex(KPa(900), Frac(0.8)).WithWeakestReading(KPa(899)) });
+        Assert.True(read.Sustained.LowNewtons < read.Sustained.CentralNewtons);
+        Assert.DoesNotContain(read.Assumptions, a => a.Id == "assume.puller-weakest-reading");
     }
 
     [Fact]
