@@ -28,7 +28,7 @@ internal static class PlanKernel
     {
         var f = n.Compiled.Tower;
         CapabilityBatch.Greatest(f, f.Load, f.GradeForce, CriticalIndexKernel.PlanningSlip, BrixiusConstants.Bias, sustainedIndex, traction, ref residual);
-        CapabilityBatch.Greatest(f, f.LevelLoad, 0, 1, BrixiusConstants.Radial, imposableIndex, onSoil, ref residual);
+        CapabilityBatch.Greatest(f.OnSoftTyres(), f.LevelLoad, 0, 1, BrixiusConstants.Radial, imposableIndex, onSoil, ref residual);
     }
 
     /// <summary>Evaluates the plan at the factors of the scratch.</summary>

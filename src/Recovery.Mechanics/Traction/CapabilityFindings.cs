@@ -18,15 +18,15 @@ internal static class CapabilityFindings
         if (c.LowBound.Of(PullLimit.Traction)!.Value.Newtons < BogShare * c.Flat.Weight) list.Add(new Finding(TractionFindings.PullerMayBog, name, BogShare * c.Flat.Weight / 1000, c.LowBound.Of(PullLimit.Traction)!.Value.Kilonewtons, "kN"));
         if (c.Tower.HitchRating is { } rating && rating.Newtons < c.ImposableNewtons) list.Add(new Finding(TractionFindings.HitchRatingExceeded, name, c.ImposableNewtons / 1000, rating.Kilonewtons, "kN"));
         AddHitching(c, list);
-        TerramechanicsFindings.AddDeflection(list, name, c.Flat.GreatestDeflection);
         if (c.LimitedBy == PullLimit.Power) list.Add(new Finding(TractionFindings.PowerLimited, name, c.TractionLimit.Kilonewtons, c.CentralNewtons / 1000, "kN"));
         return list.AsReadOnly();
     }
 
-    /// <summary>Adds what the drawbar itself objects to: its category and what comes down on it.</summary>
+    /// <summary>Adds what the drawbar itself objects to, its category and what comes down on it, and tyres softer than the wheel model was fitted to.</summary>
     public static void AddHitching(PullCapability c, List<Finding> list)
     {
         var name = c.Tower.Machine.Name;
+        TerramechanicsFindings.AddDeflection(list, name, c.Flat.GreatestDeflection);
         if (c.Tower.DrawbarCategory is { } category && c.Tower.EnginePower is { } engine && (double)engine.Watts > (double)DrawbarCategories.GreatestPower(category).Watts)
             list.Add(new Finding(TowingFindings.DrawbarBelowPower, name, (double)engine.Watts / 1000, (double)DrawbarCategories.GreatestPower(category).Watts / 1000, "kW"));
         if (c.Tower.HitchVerticalRating is { } vertical && c.ImposableNewtons * c.Flat.DownPerPull > vertical.Newtons)
