@@ -1,5 +1,8 @@
 using System;
 using System.Linq;
+using FsCheck;
+using FsCheck.Fluent;
+using FsCheck.Xunit;
 using Recovery.Mechanics.Rigging;
 using Recovery.Mechanics.Tests.Support;
 using UnitsNet;
@@ -46,6 +49,27 @@ public class SteelGraphTests
         Assert.Contains(check.Findings(), f => f.Id == "rig.steel-on-free-end" && f.Subject == "axle chain left");
         Assert.Contains("assume.strap-stretch", check.Assumptions.Select(a => a.Id));
     }
+
+    // Steel a hundred times as stiff as the nylon beside it: the straps between joints become chain or wire rope, one after the other.
+    [Property(MaxTest = 1000)]
+    public Property Forces_balance_with_steel_beside_straps() => Prop.ForAll(Any.ToArbitrary(), Gen.Choose(0, 3).ToArbitrary(), (graph, which) =>
+    {
+        var i = 0;
+        foreach (var link in graph.Links.Where(l => !l.Runs))
+        {
+            if (i++ % 4 == which) continue;
+            var length = ((Strap)link.Part).Length;
+            graph = graph.Replace(link.Part.Name, i % 2 == 0 ? new Chain("chain for " + link.Part.Name, ChainGrade.Grade80, Length.FromMillimeters(16), length) : new WireRope("wire for " + link.Part.Name, Rating.BreakingStrength(KN(300)), Length.FromMillimeters(20), WireCore.Wire, length));
+        }
+
+        foreach (var stretch in (StretchState[])[StretchState.Soft, StretchState.Stiff])
+        {
+            var forces = graph.Solve(RigLoadLevel.Steady, stretch);
+            Assert.True(forces.Residual < 1e-10);
+            var whole = graph.Nodes.Where(n => n.Kind != RigNodeKind.Joint).Select(n => forces.On(n.Name).Newtons).Aggregate(default(Vector3), (a, b) => a + b);
+            Assert.True(whole.Length < 1e-9 * forces.TotalPull.Newtons);
+        }
+    });
 
     [Fact]
     public void The_better_arrangement_has_no_chain_on_a_free_end()
