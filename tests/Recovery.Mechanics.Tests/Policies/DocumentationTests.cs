@@ -25,6 +25,19 @@ public class DocumentationTests
     public void Every_source_stands_in_the_bibliography() => UpToDate("bibliography.md", Bibliography());
 
     [Fact]
+    public void Every_finding_stands_in_the_list_of_findings() => UpToDate("findings.md", Findings());
+
+    [Fact]
+    public void The_index_leads_to_every_page()
+    {
+        var index = File.ReadAllText(Path.Combine(Docs, "README.md"));
+        foreach (var folder in (string[])["models", "glossary"])
+            Assert.All(Directory.EnumerateFiles(Path.Combine(Docs, folder), "*.md"), f => Assert.Contains("(" + folder + "/" + Path.GetFileName(f) + ")", index, StringComparison.Ordinal));
+        foreach (Match link in Regex.Matches(index, @"\(([a-z-]+/[a-z-]+\.md)\)", RegexOptions.None, TimeSpan.FromSeconds(1)))
+            Assert.True(File.Exists(Path.Combine(Docs, link.Groups[1].Value)), link.Value);
+    }
+
+    [Fact]
     public void Finding_ids_are_unique_and_of_our_form()
     {
         Assert.All(FindingCatalogue.All, d => Assert.Matches("^[a-z]+\\.[a-z0-9-]+$", d.Id));
@@ -96,6 +109,18 @@ public class DocumentationTests
             .Append("| source | ").Append(d.Source.Citation).Append(" |\n")
             .Append("| standing | ").Append(Standings.Describe(d.Source.Standing)).Append(" |\n\n")
             .Append("Words in italics are fields that the finding fills in. The id is public API and keeps its meaning.\n").ToString();
+    }
+
+    private static string Findings()
+    {
+        var text = new StringBuilder("# Findings\n\nEvery id the library can raise, by area. The id is public API and keeps its meaning; the words may improve.\n");
+        foreach (var area in FindingCatalogue.All.GroupBy(d => d.Id[..d.Id.IndexOf('.', StringComparison.Ordinal)], StringComparer.Ordinal).OrderBy(g => g.Key, StringComparer.Ordinal))
+        {
+            text.Append("\n## ").Append(area.Key).Append("\n\n| id | severity |\n|---|---|\n");
+            foreach (var d in area.OrderBy(d => d.Id, StringComparer.Ordinal)) text.Append("| [").Append(d.Id).Append("](findings/").Append(d.Id).Append(".md) | ").Append(d.Severity).Append(" |\n");
+        }
+
+        return text.ToString();
     }
 
     private static string Bibliography()
