@@ -16,6 +16,7 @@ namespace Recovery.Mechanics.Ground;
 /// </remarks>
 public sealed class MoistureConeIndexModel : IModel
 {
+    // What is taken as a moisture at all (judgement); the range of the fits is in the validity.
     private const double LeastPercent = 1, MostPercent = 200;
 
     private MoistureConeIndexModel()

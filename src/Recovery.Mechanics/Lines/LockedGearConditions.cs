@@ -12,7 +12,7 @@ namespace Recovery.Mechanics.Lines;
 /// </remarks>
 public sealed record LockedGearConditions
 {
-    /// <summary>Stiffness up to which a dropped clutch stayed under the rule, N/m.</summary>
+    /// <summary>Stiffness up to which a dropped clutch stayed under the rule in simulation, N/m (derived; <see cref="LinesSources.LockedGear"/>).</summary>
     internal const double DroppedClutchStiffness = 654e3;
 
     /// <summary>Gets the declaration with every condition met.</summary>

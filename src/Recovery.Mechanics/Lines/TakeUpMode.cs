@@ -6,6 +6,7 @@ namespace Recovery.Mechanics.Lines;
 /// <remarks>State: A, B position and speed of the puller; C, D of the casualty; E force of the tyres; F work put in; G heat. Stretch is A - C.</remarks>
 internal struct TakeUpMode : IOdeRightHandSide
 {
+    // Five-point Gauss-Legendre rule on 0 to 1: exact for polynomials of degree nine (arithmetic).
     private static readonly double[] GaussNodes = [0.04691007703066802, 0.23076534494715845, 0.5, 0.7692346550528415, 0.9530899229693320];
     private static readonly double[] GaussWeights = [0.11846344252809454, 0.23931433524968324, 0.28444444444444444, 0.23931433524968324, 0.11846344252809454];
 

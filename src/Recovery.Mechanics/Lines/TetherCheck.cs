@@ -7,7 +7,7 @@ namespace Recovery.Mechanics.Lines;
 /// <summary>Whether a tether can arrest what comes free. Holding is no credit on recoil; failing is said plainly.</summary>
 public sealed record TetherCheck
 {
-    /// <summary>Slack above which full speed develops, m (from the travel of a fitting to nine tenths of its speed).</summary>
+    /// <summary>Slack above which full speed develops, m (derived from the travel of a fitting to nine tenths of its speed; <see cref="LinesSources.FittingWave"/>).</summary>
     private const double MostSlack = 0.5;
 
     internal TetherCheck(Tether tether, double energy, double workingStretch, double factor)

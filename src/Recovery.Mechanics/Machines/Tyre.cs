@@ -14,6 +14,7 @@ namespace Recovery.Mechanics.Machines;
 /// </remarks>
 public sealed record Tyre
 {
+    // What is taken as an inflation at all, kPa (judgement).
     private const double LeastInflation = 30, MostInflation = 1000;
 
     /// <summary>Describes a tyre.</summary>

@@ -8,7 +8,7 @@ namespace Recovery.Mechanics.Resistance;
 /// <summary>Says why the handbook rule and the soil model lie apart.</summary>
 internal static class MethodWords
 {
-    /// <summary>Ratio from which a reason is owed.</summary>
+    /// <summary>Ratio from which a reason is owed (judgement).</summary>
     public const double Apart = 2;
 
     /// <summary>Share of the demand on the level from which a falling ground is named (judgement).</summary>

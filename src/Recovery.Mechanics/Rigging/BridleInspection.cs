@@ -5,6 +5,7 @@ using Recovery.Mechanics.Provenance;
 namespace Recovery.Mechanics.Rigging;
 
 /// <summary>What is to say of a bridle whatever the load: its angle against the gates, no second path, wear in the eye, an eye that is opened too far.</summary>
+/// <remarks>Sources: <see cref="RiggingSources.BridleGates"/> (judgement), <see cref="RiggingSources.SoftEye"/>.</remarks>
 internal static class BridleInspection
 {
     /// <summary>Gate up to which a bridle passes, degrees.</summary>
@@ -17,7 +18,7 @@ internal static class BridleInspection
     public const double Refused = 120;
 
     /// <summary>Most that a soft eye may be opened, degrees.</summary>
-    public const double EyeLimit = 20;
+    public const double EyeLimit = SectionKernel.WidestEye;
 
     public static void Add(Bridle bridle, List<Finding> findings)
     {

@@ -8,6 +8,7 @@ namespace Recovery.Mechanics.Rigging;
 /// <remarks>The readings of one tag lie five to eight times apart and more; that is why a rating without kind, unit and scope is refused.</remarks>
 public sealed record MarkingReading
 {
+    // Design factors that the standards of gear ask for (GearSources, RiggingSources); each gives one reading of a bare mark.
     private static readonly double[] BreakingFactors = [10, 8, 7, 5, 3];
 
     private MarkingReading(MarkingUnit unit, RatingKind kind, double? designFactor, double? working, double breaking, string where, Source source)

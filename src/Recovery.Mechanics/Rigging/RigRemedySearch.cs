@@ -8,6 +8,7 @@ namespace Recovery.Mechanics.Rigging;
 /// <summary>The strength a part would need, worked for the whole rig: the stronger part is put into the rig, the line loads are made anew with its stiffness, and every place is checked again.</summary>
 internal static class RigRemedySearch
 {
+    // Bounds of the search, a numerical choice: a part twenty times as strong, 10 MN, no remedy.
     private const double LargestScale = 20, LargestNewtons = 1e7, LeastNewtons = 1e3;
     private const int MostRounds = 40;
 

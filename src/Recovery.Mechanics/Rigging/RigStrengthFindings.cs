@@ -8,7 +8,7 @@ namespace Recovery.Mechanics.Rigging;
 /// <summary>Turns utilisations into findings by the levels of the rig check. What one careless take-up would part stands first.</summary>
 internal static class RigStrengthFindings
 {
-    /// <summary>A pass by less than this factor says so.</summary>
+    /// <summary>A pass by less than this factor says so (judgement; <see cref="RiggingSources.Levels"/>).</summary>
     public const double Near = 1.1;
 
     public static void Add(RigCheck check, List<Finding> findings) => Add(check.Places, check.Outcomes, check.Loads.Output, i => check.Part(i).Name, check.Loads.Procedure.SecondPull is null, findings);

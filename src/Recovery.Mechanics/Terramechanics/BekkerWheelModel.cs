@@ -17,6 +17,7 @@ namespace Recovery.Mechanics.Terramechanics;
 /// </remarks>
 public sealed class BekkerWheelModel : IModel
 {
+    // Sinkage over diameter at which the hub is level with the ground (geometry).
     private const double Hub = 0.5;
 
     private BekkerWheelModel()

@@ -9,8 +9,11 @@ internal static class CriticalIndexKernel
     /// <summary>Slip that a machine is planned with at the most (judgement; unlimited slip is optimistic in every model).</summary>
     public const double PlanningSlip = 0.30;
 
-    private const double LowestPascals = 1e3;
-    private const double HighestPascals = 2e7;
+    /// <summary>Softest soil that is searched, Pa (judgement).</summary>
+    public const double LowestPascals = 1e3;
+
+    /// <summary>Firmest soil that is searched, Pa (judgement).</summary>
+    public const double HighestPascals = 2e7;
 
     /// <summary>Net traction at the best slip, less the grade force, at one cone index.</summary>
     public static double Surplus(double coneIndexPascals, ReadOnlySpan<double> numericPerPascal, ReadOnlySpan<double> axleLoads, ReadOnlySpan<bool> driven, double gradeForce, in BrixiusConstants constants)

@@ -13,8 +13,8 @@ namespace Recovery.Mechanics.Terramechanics;
 /// </remarks>
 public static class SelfMobility
 {
-    private const double LowestPascals = 1e3;
-    private const double HighestPascals = 2e7;
+    private const double LowestPascals = CriticalIndexKernel.LowestPascals;
+    private const double HighestPascals = CriticalIndexKernel.HighestPascals;
 
     /// <summary>Finds the critical cone index.</summary>
     /// <param name="model">The wheel model.</param>

@@ -8,7 +8,7 @@ namespace Recovery.Mechanics.Terramechanics;
 /// <remarks>Immutable, equality by value, canonical units (m, N, Pa). The cone index is the index that is <b>fed to the model</b>: on fine-grained soil the rating cone index.</remarks>
 public sealed record WheelOnSoil
 {
-    /// <summary>Least deflection ratio that is taken.</summary>
+    /// <summary>Least deflection ratio that is taken: below it several models have no number (judgement).</summary>
     internal const double LeastDeflectionRatio = 0.0005;
 
     /// <summary>Describes a wheel on a soil.</summary>

@@ -11,6 +11,7 @@ namespace Recovery.Mechanics.Traction;
 /// </remarks>
 public static class DrawbarCategories
 {
+    // ISO 6489-3, from memory; 0 where no pin is remembered.
     private static readonly double[] Kilowatts = [28, 48, 115, 185, 300, 500];
     private static readonly double[] PinMillimetres = [0, 0, 30, 38, 50, 70];
 

@@ -7,7 +7,7 @@ namespace Recovery.Mechanics.Traction;
 internal static class ImposableKernel
 {
     /// <summary>Greatest net traction over load on a hard surface (reported).</summary>
-    public const double HardSurfaceRatio = 1.02;
+    public const double HardSurfaceRatio = HardSurfaceKernel.Limit;
 
     /// <summary>Rolling resistance ratio of a radial tyre on a hard surface (reported).</summary>
     public const double HardSurfaceRolling = 0.01625;

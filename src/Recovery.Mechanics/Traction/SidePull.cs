@@ -15,6 +15,7 @@ namespace Recovery.Mechanics.Traction;
 /// </remarks>
 public sealed record SidePull
 {
+    // Angle from which a pull counts as off the centre line (judgement).
     private const double OffCentreDegrees = 10;
 
     private readonly string _name;

@@ -13,6 +13,7 @@ namespace Recovery.Mechanics.Uncertainty;
 public static class FirstOrderReliability
 {
     private const int MostSteps = 300;
+    // Numerical choices: step of a slope, farthest point that is looked at, step that counts as arrived.
     private const double Step = 1e-4, Furthest = 30, Enough = 0.1;
 
     /// <summary>Finds the design point.</summary>

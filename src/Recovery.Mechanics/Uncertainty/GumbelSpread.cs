@@ -6,6 +6,7 @@ namespace Recovery.Mechanics.Uncertainty;
 /// <summary>The largest of many: Gumbel's first asymptote, F = exp(-exp(-(x - mode)/scale)).</summary>
 public sealed class GumbelSpread : Spread
 {
+    // Euler's constant (by definition): mean less mode over scale.
     private const double Euler = 0.57721566490153286;
     private readonly double _mode;
     private readonly double _scale;
