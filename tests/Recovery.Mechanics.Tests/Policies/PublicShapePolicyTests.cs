@@ -26,6 +26,25 @@ public class PublicShapePolicyTests
         Assert.Empty(settable.Concat(fields));
     }
 
+    /// <summary>Nothing inside changes either: fields are read-only, or belong to a property that an initialiser alone sets.</summary>
+    [Fact]
+    public void Nothing_inside_a_public_type_changes()
+    {
+        var changing = Public.Where(t => !t.IsEnum && !t.IsInterface && !typeof(Exception).IsAssignableFrom(t))
+            .SelectMany(t => t.GetFields(BindingFlags.NonPublic | BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly))
+            .Where(f => !f.IsInitOnly && !f.IsLiteral && !Settable(f))
+            .Select(f => f.DeclaringType!.Name + "." + f.Name).ToList();
+        Assert.True(changing.Count == 0, string.Join(", ", changing));
+
+        // The field of a property that is set by its initialiser alone is written once, by the constructor or by "with" on a copy.
+        static bool Settable(FieldInfo field)
+        {
+            if (!field.Name.StartsWith('<')) return false;
+            var property = field.DeclaringType!.GetProperty(field.Name[1..field.Name.IndexOf('>', StringComparison.Ordinal)], BindingFlags.NonPublic | BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly);
+            return property?.SetMethod is { } set && (set.IsPrivate || set.ReturnParameter.GetRequiredCustomModifiers().Contains(typeof(IsExternalInit)));
+        }
+    }
+
     [Fact]
     public void Collections_come_out_read_only()
     {
