@@ -52,7 +52,7 @@ internal static class AssessmentExplanation
     private static Working Failures(RigCheck rig)
     {
         var working = new WorkingBuilder("If a part lets go");
-        foreach (var f in rig.Failures) working.Step("v", f.Part + " lets go, towards " + f.Towards + ": " + f.Why, "least of force over impedance and energy over mass, rounded up", Text.With(f.StoredEnergy.Kilojoules, "kJ", 3) + " in the line", f.SpeedText, LinesSources.HardwareBound);
+        foreach (var f in rig.Failures) working.Step("v", f.Part + " lets go, towards " + f.Towards + ": " + f.Why + (f.Jam is { } jam ? " (" + jam + ")" : string.Empty), "least of force over impedance and energy over mass, rounded up", Text.With(f.StoredEnergy.Kilojoules, "kJ", 3) + " in the line", f.SpeedText, LinesSources.HardwareBound);
         return working.Build();
     }
 

@@ -59,11 +59,12 @@ internal static class AssessmentReportRig
     private static void Failures(ReportBuilder w, RigCheck rig)
     {
         w.Section("failures", "heading.failures");
-        foreach (var f in rig.Failures.Where(f => f.Hardware.Count > 0))
+        foreach (var f in rig.Failures.Where(f => f.Hardware.Count > 0 && f.Jam is null))
             w.Item("- ", w.Say("failure.hardware", f.Part, string.Join(", ", f.Hardware), Mass(w, f), w.Display.UpTo(f.SpeedMetresPerSecond), f.Towards, w.Display.Energy(f.StoredEnergy.Joules)));
-        var bare = rig.Failures.Where(f => f.Hardware.Count == 0).ToList();
-        if (bare.Count == 0) return;
-        w.Item("- ", w.Say("failure.line", string.Join(", ", bare.Select(f => f.Part).Distinct(StringComparer.Ordinal)), w.Display.UpTo(bare.Max(f => f.SpeedMetresPerSecond))));
+        var bare = rig.Failures.Where(f => f.Hardware.Count == 0 && f.Jam is null).ToList();
+        if (bare.Count > 0) w.Item("- ", w.Say("failure.line", string.Join(", ", bare.Select(f => f.Part).Distinct(StringComparer.Ordinal)), w.Display.UpTo(bare.Max(f => f.SpeedMetresPerSecond))));
+        if (rig.Failures.FirstOrDefault(f => f.Jam is not null)?.Jam is { } jam)
+            w.Item("- ", w.Say("failure.jam", rig.Rig.Bridle!.Name, w.Display.Force(jam.LegLoad.Newtons), jam.Weakest, jam.Reserve is { } keeps ? Text.Fixed(keeps, 2) : "?"));
     }
 
     private static void Attachment(ReportBuilder w, AttachmentLoad load)

@@ -39,6 +39,7 @@ internal static partial class ReportTexts
         "failure.mass-and-piece", "{0} and the torn-off piece",
         "failure.mass-unknown", "mass not known",
         "failure.line", "{0}: no loose hardware on the free end, the line itself recoils {1}.",
+        "failure.jam", "If the {0} lost an end and jams in the eye instead of running out: its other leg takes {1} at once, the {2} then keeps {3}. There is no accepted level for it.",
         "heading.needs", "What each part must be marked with at least",
         "needs.header", "each part, {0}",
         "needs.tonnes", "t",

@@ -7,18 +7,20 @@ namespace Recovery.Mechanics.Rigging;
 /// <summary>Takes each part out of the load path and looks at what is then on a free end.</summary>
 internal static class FailureAnalysis
 {
-    public static IReadOnlyList<FailureCase> Of(Rig rig, LineLoads loads)
+    public static IReadOnlyList<FailureCase> Of(RigCheck check)
     {
+        var rig = check.Rig;
         var cases = new List<FailureCase>();
         var end = rig.BridleIndex < 0 ? rig.Parts.Count : rig.BridleIndex;
-        var springs = new Springs(rig, loads);
+        var springs = new Springs(rig, check.Loads);
+        var jam = rig.BridleIndex < 0 ? null : EyeJam.Of(check);
         for (var i = 0; i < rig.Parts.Count; i++)
         {
-            if (rig.BridleIndex >= 0 && i >= rig.BridleIndex) BehindEye(rig, i, springs, cases);
+            if (jam is not null && i >= rig.BridleIndex) BehindEye(rig, i, springs, jam, cases);
             else InLine(rig, i, end, springs, cases);
         }
 
-        AtCasualty(rig, springs, cases);
+        AtCasualty(rig, springs, jam, cases);
         AtDrawbar(rig, end, springs, cases);
         return cases.AsReadOnly();
     }
@@ -30,32 +32,50 @@ internal static class FailureAnalysis
         var own = Joins(rig.Parts[i]) ? i : -1;
         var before = Hardware(rig, FirstLine(rig, 0, i), i, own);
         var after = Hardware(rig, i + 1, LastLine(rig, i, end) + 1, own);
-        cases.Add(Chain(rig.Parts[i].Name, "the puller", before, springs, "the piece on the drawbar recoils to the puller and past it", BrokenOff(rig.Parts[i])));
-        cases.Add(Chain(rig.Parts[i].Name, "the stuck machine", after, springs, "the piece on the casualty recoils to the stuck machine and past it", BrokenOff(rig.Parts[i])));
+        cases.Add(Chain(rig.Parts[i].Name, "the puller", before, springs.On(rig, 0, own >= 0 ? i : i - 1), springs, "the piece on the drawbar recoils to the puller and past it", BrokenOff(rig.Parts[i])));
+        cases.Add(Chain(rig.Parts[i].Name, "the stuck machine", after, springs.On(rig, own >= 0 ? i : i + 1, rig.BridleIndex >= 0 ? end : end - 1), springs, "the piece on the casualty recoils to the stuck machine and past it", BrokenOff(rig.Parts[i])));
     }
 
-    /// <summary>A bridle leg or a part of one side lets go: the strap runs out of the eye with what hangs on its loose end.</summary>
-    private static void BehindEye(Rig rig, int i, Springs springs, List<FailureCase> cases)
+    /// <summary>A bridle leg or a part of one side lets go: the strap runs out of the eye with what hangs on its loose end or jams there, and what is left on the casualty recoils to it.</summary>
+    private static void BehindEye(Rig rig, int i, Springs springs, EyeJam jam, List<FailureCase> cases)
     {
-        var own = Joins(rig.Parts[i]) ? i : -1;
-        var loose = Hardware(rig, rig.BridleIndex + 1, i, own);
-        cases.Add(RunsOut(rig.Parts[i].Name, loose, springs, BrokenOff(rig.Parts[i])));
+        var part = rig.Parts[i];
+        var own = Joins(part) ? i : -1;
+        LoseEnd(part.Name, () => Hardware(rig, rig.BridleIndex + 1, i, own), springs.On(rig, rig.BridleIndex, own >= 0 ? i : i - 1), springs, jam, BrokenOff(part), cases);
+        var last = i;
+        for (var k = i + 1; k < rig.Parts.Count; k++)
+        {
+            if (rig.Parts[k].IsLine) last = k;
+        }
+
+        // What sits on the casualty itself stays there; a failed fitting with no line behind it is tied to nothing.
+        if (last == i && own < 0 && !part.IsLine) return;
+        var left = Hardware(rig, i + 1, last + 1, own);
+        cases.Add(Chain(part.Name, "the stuck machine", left, springs.OnLeg(rig, i, own >= 0 ? i : i + 1), springs, last == i && own >= 0 ? "its pieces are tied to nothing and fly both ways" : "the piece on the casualty recoils to the stuck machine and past it", BrokenOff(part)));
+    }
+
+    /// <summary>A bridle lost an end: it runs out through the eye, or jams in it.</summary>
+    private static void LoseEnd(string part, Func<Steel> hardware, in Tie tie, Springs springs, EyeJam jam, string? tornOff, List<FailureCase> cases)
+    {
+        cases.Add(RunsOut(part, hardware(), springs, tornOff));
+        cases.Add(Chain(part, "the puller", hardware(), tie, springs, "the bridle jams in the eye: the loose part hangs on the line, the other leg takes the whole pull at once", tornOff).WithJam(jam));
     }
 
     // An attachment that lets go leaves a piece of itself on the line: steel of which nobody knows the mass.
-    private static void AtCasualty(Rig rig, Springs springs, List<FailureCase> cases)
+    private static void AtCasualty(Rig rig, Springs springs, EyeJam? jam, List<FailureCase> cases)
     {
-        if (rig.BridleIndex >= 0)
+        var all = rig.Parts.Count;
+        if (jam is not null)
         {
-            cases.Add(RunsOut(rig.Casualty.Name + ", one side", Hardware(rig, rig.BridleIndex + 1, rig.Parts.Count, -1), springs, TornOff(rig.Casualty)));
+            LoseEnd(rig.Casualty.Name + ", one side", () => Hardware(rig, rig.BridleIndex + 1, all, -1), springs.On(rig, rig.BridleIndex, all - 1), springs, jam, TornOff(rig.Casualty), cases);
             return;
         }
 
-        cases.Add(Chain(rig.Casualty.Name, "the puller", Hardware(rig, FirstLine(rig, 0, rig.Parts.Count), rig.Parts.Count, -1), springs, "the whole line recoils to the puller and past it, with the piece of the " + rig.Casualty.Name + " that tore off", TornOff(rig.Casualty)));
+        cases.Add(Chain(rig.Casualty.Name, "the puller", Hardware(rig, FirstLine(rig, 0, all), all, -1), springs.On(rig, 0, all - 1), springs, "the whole line recoils to the puller and past it, with the piece of the " + rig.Casualty.Name + " that tore off", TornOff(rig.Casualty)));
     }
 
     private static void AtDrawbar(Rig rig, int end, Springs springs, List<FailureCase> cases) =>
-        cases.Add(Chain(rig.Drawbar.Name, "the stuck machine", Hardware(rig, 0, LastLine(rig, -1, end) + 1, -1), springs, "the whole line recoils to the stuck machine and past it, with the piece of the " + rig.Drawbar.Name + " that tore off", TornOff(rig.Drawbar)));
+        cases.Add(Chain(rig.Drawbar.Name, "the stuck machine", Hardware(rig, 0, LastLine(rig, -1, end) + 1, -1), springs.On(rig, 0, rig.BridleIndex >= 0 ? end : end - 1), springs, "the whole line recoils to the stuck machine and past it, with the piece of the " + rig.Drawbar.Name + " that tore off", TornOff(rig.Drawbar)));
 
     private static string TornOff(AttachmentPoint point) => "torn-off piece of the " + point.Name;
 
@@ -64,14 +84,14 @@ internal static class FailureAnalysis
     /// <summary>A chain or wire rope parts somewhere: anything from one link to all of it is then on the end.</summary>
     private static string? BrokenOff(RigPart part) => part is Rigging.Chain or WireRope ? LoosePiece.BrokenOff(part.Name) : null;
 
-    private static FailureCase Chain(string part, string towards, Steel hardware, Springs springs, string why, string? tornOff = null)
+    private static FailureCase Chain(string part, string towards, Steel hardware, in Tie tie, Springs springs, string why, string? tornOff = null)
     {
-        // More mass is slower: the bound with what is known of it holds for a torn-off piece as well.
-        var speed = hardware.Lumps > 0
-            ? Math.Max(
-                RecoilKernel.ChainEnd(springs.SoftPeak, springs.SoftImpedance, springs.SoftEnergy, hardware.Lumps, springs.LeastLineMass),
-                RecoilKernel.ChainEnd(springs.StiffPeak, springs.StiffImpedance, springs.StiffEnergy, hardware.Lumps, springs.LeastLineMass))
-            : springs.Line;
+        // More mass is slower: the bound with what is known of it holds for a torn-off piece as well. What is tied to no line has the energy bound alone.
+        var speed = !(hardware.Lumps > 0) ? Math.Max(RecoilKernel.Line(tie.SoftForce, tie.SoftImpedance), RecoilKernel.Line(tie.StiffForce, tie.StiffImpedance))
+            : tie.Kilograms > 0 ? Math.Max(
+                RecoilKernel.ChainEnd(tie.SoftForce, tie.SoftImpedance, springs.SoftEnergy, hardware.Lumps, tie.Kilograms),
+                RecoilKernel.ChainEnd(tie.StiffForce, tie.StiffImpedance, springs.StiffEnergy, hardware.Lumps, tie.Kilograms))
+            : springs.EnergyOnly(hardware.Lumps);
         if (tornOff is not null) hardware.Names.Add(tornOff);
         return new FailureCase(part, towards, hardware.Names.AsReadOnly(), hardware.Kilograms, tornOff is null && hardware.Weighed, springs.Energy, speed, why);
     }
@@ -79,11 +99,9 @@ internal static class FailureAnalysis
     private static FailureCase RunsOut(string part, Steel hardware, Springs springs, string? tornOff = null)
     {
         // The loose end moves twice as fast as the eye: with a known mass the energy bounds it, without one twice the speed of the line, the bridle's own impedance counted.
-        var speed = hardware.Lumps > 0
-            ? Math.Max(RecoilKernel.EnergyOnly(springs.SoftEnergy, hardware.Lumps), RecoilKernel.EnergyOnly(springs.StiffEnergy, hardware.Lumps))
-            : RecoilKernel.LooseBridleEnd(springs.LineWithBridle);
+        var speed = hardware.Lumps > 0 ? springs.EnergyOnly(hardware.Lumps) : RecoilKernel.LooseBridleEnd(springs.Line);
         if (tornOff is not null) hardware.Names.Add(tornOff);
-        return new FailureCase(part, "the puller", hardware.Names.AsReadOnly(), hardware.Kilograms, tornOff is null && hardware.Weighed, springs.Energy, speed, "the bridle runs out through the eye, its loose end at twice the speed of the eye; if it jams there, the other leg takes the whole pull at once");
+        return new FailureCase(part, "the puller", hardware.Names.AsReadOnly(), hardware.Kilograms, tornOff is null && hardware.Weighed, springs.Energy, speed, "the bridle runs out through the eye, its loose end at twice the speed of the eye");
     }
 
     private static Steel Hardware(Rig rig, int from, int to, int own)
@@ -140,19 +158,36 @@ internal static class FailureAnalysis
         }
     }
 
+    /// <summary>What a free end is tied to: the force in it and the least impedance of its lines at each end of the stiffness band, and the mass of the line that holds its fittings, kg; 0 where none does.</summary>
+    private readonly struct Tie(double softForce, double stiffForce, double softImpedance, double stiffImpedance, double kilograms)
+    {
+        public double SoftForce { get; } = softForce;
+
+        public double StiffForce { get; } = stiffForce;
+
+        public double SoftImpedance { get; } = softImpedance;
+
+        public double StiffImpedance { get; } = stiffImpedance;
+
+        public double Kilograms { get; } = kilograms;
+    }
+
     /// <summary>Energy, peak and impedance of the whole line with its bridle at each end of the stiffness band, each with its own procedure peak.</summary>
     private sealed class Springs
     {
+        private readonly ElasticLine _default;
+        private readonly double _softPeak;
+        private readonly double _stiffPeak;
+        private readonly double _softImpedance;
+        private readonly double _stiffImpedance;
+
         public Springs(Rig rig, LineLoads loads)
         {
-            SoftPeak = loads.Output.ProcedureSoft;
-            StiffPeak = loads.Output.Procedure;
-            double soft = loads.Input.Soft, stiff = loads.Output.StiffUsed;
-            SoftImpedance = StiffImpedance = double.PositiveInfinity;
-            LeastLineMass = double.PositiveInfinity;
             // Loads can come with a line of their own; it stands for every part whose breaking strength is not known.
-            foreach (var part in rig.LineParts) Take(part.Elastic ?? loads.Line);
-            Line = Fastest();
+            _default = loads.Line;
+            _softPeak = loads.Output.ProcedureSoft;
+            _stiffPeak = loads.Output.Procedure;
+            double soft = loads.Input.Soft, stiff = loads.Output.StiffUsed;
             if (rig.Bridle is { } bridle && bridle.Strap.Elastic is { } elastic)
             {
                 var theta = bridle.IncludedRadians;
@@ -160,50 +195,71 @@ internal static class FailureAnalysis
                 stiff = ElasticKernel.InSeries(stiff, ElasticKernel.RunningBridleStiffness(elastic.StiffNewtons, elastic.LengthMetres, theta));
             }
 
-            SoftEnergy = ElasticKernel.Energy(SoftPeak, soft);
-            StiffEnergy = ElasticKernel.Energy(StiffPeak, stiff);
-            if (rig.Bridle?.Strap.Elastic is { } legs)
-            {
-                double softLine = SoftImpedance, stiffLine = StiffImpedance, mass = LeastLineMass;
-                Take(legs);
-                LineWithBridle = Fastest();
-                (SoftImpedance, StiffImpedance, LeastLineMass) = (softLine, stiffLine, mass);
-            }
-            else
-            {
-                LineWithBridle = Line;
-            }
+            SoftEnergy = ElasticKernel.Energy(_softPeak, soft);
+            StiffEnergy = ElasticKernel.Energy(_stiffPeak, stiff);
+            (_softImpedance, _stiffImpedance) = LeastImpedance(rig, 0, rig.BridleIndex < 0 ? rig.Parts.Count - 1 : rig.BridleIndex);
         }
 
-        /// <summary>Speed of the released line itself, m/s.</summary>
-        public double Line { get; }
-
-        /// <summary>The same with the impedance of the bridle counted.</summary>
-        public double LineWithBridle { get; }
+        /// <summary>Speed of the released line itself with its bridle, m/s.</summary>
+        public double Line => Math.Max(RecoilKernel.Line(_softPeak, _softImpedance), RecoilKernel.Line(_stiffPeak, _stiffImpedance));
 
         public double Energy => Math.Max(SoftEnergy, StiffEnergy);
-
-        public double SoftPeak { get; }
-
-        public double StiffPeak { get; }
 
         public double SoftEnergy { get; }
 
         public double StiffEnergy { get; }
 
-        public double SoftImpedance { get; private set; }
+        public double EnergyOnly(double kilograms) => Math.Max(RecoilKernel.EnergyOnly(SoftEnergy, kilograms), RecoilKernel.EnergyOnly(StiffEnergy, kilograms));
 
-        public double StiffImpedance { get; private set; }
+        /// <summary>A piece of the line, its parts from one to another: the least impedance of the whole line with its bridle counts, the mass of what holds its fittings and of no other line.</summary>
+        public Tie On(Rig rig, int from, int to) => new(_softPeak, _stiffPeak, _softImpedance, _stiffImpedance, HoldingKilograms(rig, from, to));
 
-        public double LeastLineMass { get; private set; }
-
-        private double Fastest() => Math.Max(RecoilKernel.Line(SoftPeak, SoftImpedance), RecoilKernel.Line(StiffPeak, StiffImpedance));
-
-        private void Take(ElasticLine line)
+        /// <summary>What is left on the casualty when a part on one side lets go: the pull of the harder leg, the impedance of its own lines and of the stub of the part.</summary>
+        public Tie OnLeg(Rig rig, int failed, int from)
         {
-            SoftImpedance = Math.Min(SoftImpedance, ElasticKernel.Impedance(line.SoftNewtons, line.KilogramsPerMetre));
-            StiffImpedance = Math.Min(StiffImpedance, ElasticKernel.Impedance(line.StiffNewtons, line.KilogramsPerMetre));
-            LeastLineMass = Math.Min(LeastLineMass, line.MassKilograms);
+            var leg = rig.Bridle!.LegShareWithFriction;
+            var (soft, stiff) = LeastImpedance(rig, failed, rig.Parts.Count - 1);
+            return new(leg * _softPeak, leg * _stiffPeak, soft, stiff, HoldingKilograms(rig, from, rig.Parts.Count - 1));
+        }
+
+        private ElasticLine? LineOf(RigPart part) => part is Bridle bridle ? bridle.Strap.Elastic ?? _default : part.IsLine ? part.Elastic ?? _default : null;
+
+        private (double Soft, double Stiff) LeastImpedance(Rig rig, int from, int to)
+        {
+            double soft = double.PositiveInfinity, stiff = double.PositiveInfinity;
+            for (var i = from; i <= to; i++)
+            {
+                if (LineOf(rig.Parts[i]) is not { } line) continue;
+                soft = Math.Min(soft, ElasticKernel.Impedance(line.SoftNewtons, line.KilogramsPerMetre));
+                stiff = Math.Min(stiff, ElasticKernel.Impedance(line.StiffNewtons, line.KilogramsPerMetre));
+            }
+
+            return (soft, stiff);
+        }
+
+        /// <summary>Mass of the lightest line that a fitting of the piece hangs on, kg; 0 where there is none.</summary>
+        private double HoldingKilograms(Rig rig, int from, int to)
+        {
+            var least = double.PositiveInfinity;
+            for (var i = from; i <= to; i++)
+            {
+                if (!Joins(rig.Parts[i])) continue;
+                for (var k = i - 1; k >= from; k--)
+                {
+                    if (LineOf(rig.Parts[k]) is not { } line) continue;
+                    least = Math.Min(least, line.MassKilograms);
+                    break;
+                }
+
+                for (var k = i + 1; k <= to; k++)
+                {
+                    if (LineOf(rig.Parts[k]) is not { } line) continue;
+                    least = Math.Min(least, line.MassKilograms);
+                    break;
+                }
+            }
+
+            return double.IsInfinity(least) ? 0 : least;
         }
     }
 }

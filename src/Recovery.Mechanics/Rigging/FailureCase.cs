@@ -44,6 +44,9 @@ public sealed record FailureCase
     /// <summary>Gets how it comes about.</summary>
     public string Why { get; }
 
+    /// <summary>Gets what the other leg carries where the bridle jams in the eye instead of running out of it; null in every other case.</summary>
+    public EyeJam? Jam { get; private init; }
+
     /// <summary>Gets the mass as it may be printed: what is known, and that there is more.</summary>
     public string MassText => MassIsComplete ? Text.With(HardwareMass.Kilograms, "kg", 3) : HardwareMass.Kilograms > 0 ? Text.With(HardwareMass.Kilograms, "kg", 3) + " and the torn-off piece" : "mass not known";
 
@@ -54,7 +57,9 @@ public sealed record FailureCase
 
     /// <summary>Gives the case in one line, invariant culture.</summary>
     /// <returns>Part, hardware, speed and direction.</returns>
-    public override string ToString() => Part + " lets go: " + (Hardware.Count == 0 ? "the line itself" : string.Join(", ", Hardware)) + ", " + SpeedText + " towards " + Towards;
+    public override string ToString() => Part + " lets go: " + (Hardware.Count == 0 ? "the line itself" : string.Join(", ", Hardware)) + ", " + SpeedText + " towards " + Towards + (Jam is null ? string.Empty : "; " + Jam);
+
+    internal FailureCase WithJam(EyeJam jam) => this with { Jam = jam };
 
     internal static double RoundedUp(double value)
     {

@@ -81,7 +81,7 @@ public sealed class RigCheck
     public AttachmentLoad CasualtyLoad => AttachmentLoad.OfCasualty(Rig, _loads.Output);
 
     /// <summary>Gets what happens at each part if it lets go.</summary>
-    public IReadOnlyList<FailureCase> Failures => FailureAnalysis.Of(Rig, _loads);
+    public IReadOnlyList<FailureCase> Failures => FailureAnalysis.Of(this);
 
     internal RigPlace[] Places => _places;
 

@@ -48,6 +48,9 @@ internal static class RigGraphFindings
             case Shackle s:
                 RigInspection.OfShackle(s, findings);
                 break;
+            default:
+                findings.Add(RigInspection.NotInspected(part));
+                break;
         }
     }
 

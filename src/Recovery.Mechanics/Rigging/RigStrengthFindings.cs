@@ -22,7 +22,13 @@ internal static class RigStrengthFindings
             ref readonly var p = ref places[i];
             ref readonly var o = ref outcomes[i];
             Rated(loads, name, i, p, o, findings);
-            if (double.IsNaN(p.Strength)) continue;
+            if (double.IsNaN(p.Strength))
+            {
+                // A strength that nobody knows is a stop; most parts have one of their own by then, with the reason.
+                if (!findings.Exists(f => f.Severity == Severity.Stop && (name(i) + ",").StartsWith(f.Subject + ",", StringComparison.Ordinal))) findings.Add(new Finding(RiggingFindings.RatingUnknown, name(i)));
+                continue;
+            }
+
             Peak(loads, name, i, p, o, findings);
             if (secondPullOpen && o.Reserve >= p.Floor && o.SecondReserve < p.Floor)
                 findings.Add(new Finding(RiggingFindings.SecondPullLow, name(i), p.Floor, o.SecondReserve));
