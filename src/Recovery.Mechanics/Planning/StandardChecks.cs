@@ -103,6 +103,10 @@ public static class StandardChecks
         if (c.Loads is not { } loads) return;
         if (!c.Plan.Procedure.IsDeclared) findings.Add(new Finding(LinesFindings.ProcedureUndeclared, "line", loads.Output.Procedure / 1000, loads.Output.Steady / 1000, "kN"));
         if (loads.GearObjection() is { } objection) findings.Add(objection);
+        foreach (var part in c.Plan.Rig.LineParts)
+        {
+            if (part is Strap { Fibre: Fibre.Nylon, IsWet: true, Measured: null } strap) findings.Add(new Finding(LinesFindings.WetAsDry, strap.Name));
+        }
     }
 
     private static void Attachments(PlanContext c, List<Finding> findings)

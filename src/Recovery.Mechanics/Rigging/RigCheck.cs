@@ -102,11 +102,11 @@ public sealed class RigCheck
         return Of(rig, policy, loads, places);
     }
 
-    /// <summary>Gives the lowest gear speed limit that keeps every place above its floor, or null where the steady pull alone exceeds it.</summary>
+    /// <summary>Gives the lowest gear speed limit that keeps every place above its floor, or null where the steady pull alone exceeds it or the puller may face downhill, where no gear holds the load.</summary>
     /// <returns>The theoretical speed of a locked gear.</returns>
     public Speed? GearSpeedAtFloor()
     {
-        if (FloorPull is not { } floor) return null;
+        if (FloorPull is not { } floor || _loads.Input.FacesDownhill) return null;
         var speed = TakeUpKernel.GearSpeedLimit(floor.Newtons, _loads.Input.Pull, _loads.Output.StiffUsed, _loads.Input.Mass);
         return speed > 0 ? Speed.FromMetersPerSecond(speed) : null;
     }

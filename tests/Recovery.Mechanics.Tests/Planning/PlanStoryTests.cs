@@ -56,7 +56,6 @@ public class PlanStoryTests
         ["pull.track-no-support"] = "TrackedPullTests.Raises_no_support_light_ends_nose_and_rating",
         ["pull.track-end-light"] = "TrackedPullTests.Raises_no_support_light_ends_nose_and_rating",
         ["line.elastic-tail"] = "ElongationTests.An_elastic_tail_arms_a_low_stretch_part",
-        ["line.wet-as-dry"] = "ElongationTests.A_wet_line_is_taken_as_stiff_as_a_dry_one_and_says_so",
         ["line.peak-beyond-curve"] = "TakeUpTests.A_table_that_ends_before_the_energy_is_taken_up_gives_no_number",
         ["line.no-admissible-speed"] = "TakeUpTests.A_limit_below_twice_the_pull_admits_no_speed_and_says_so",
         ["line.second-pull"] = "TakeUpTests.The_line_loads_say_what_follows_from_them",
@@ -97,6 +96,7 @@ public class PlanStoryTests
         ["pull.hitch-rating-exceeded"] = () => Tower(ReferencePlans.Tractor(30) with { HitchRating = KN(100) }),
         ["line.run-up"] = () => ReferencePlans.Gentle().With(new PullProcedure { Slack = M(1), ApproachSpeed = Speed.FromKilometersPerHour(5) }),
         ["line.locked-gear-not-met"] = () => ReferencePlans.Gentle().With(ReferencePlans.Gentle().Procedure.WithGearConditions(LockedGearConditions.AllMet with { RimsCannotOverrun = false })),
+        ["line.wet-as-dry"] = () => ReferencePlans.Gentle().With(ReferencePlans.StrongRig().Replace("recovery strap", Strap("recovery strap").WithCondition(StrapCondition.Wet))),
         ["line.procedure-undeclared"] = () => ReferencePlans.Gentle().With(PullProcedure.Undeclared),
         ["line.fouls"] = () => ReferencePlans.AsFound(),
         ["line.fouls-in-climb"] = () => ReferencePlans.Gentle().With(ReferencePlans.Site() with { UnderMachine = new UnderMachineLine(M(8.5), M(4.9), M(0.5), M(0.45), [new UndersidePart("rear axle", M(6.8), M(0.60))]) }),
@@ -333,6 +333,30 @@ public class PlanStoryTests
     }
 
     [Fact]
+    public void Wet_nylon_that_nobody_measured_is_said_to_be_taken_as_stiff_as_dry()
+    {
+        var plan = Stories["line.wet-as-dry"]();
+        Assert.Equal(1, plan.Assess().Findings.Count(f => f.Id == "line.wet-as-dry"));
+        Assert.Equal(ReferencePlans.Gentle().Assess().Loads!.ProcedurePeak.Newtons, plan.Assess().Loads!.ProcedurePeak.Newtons, 1e-6);
+        Strap[] silent = [Strap("recovery strap"), Strap("recovery strap").WithCondition(StrapCondition.Wet).WithMeasured(plan.Rig.Line), new Strap("recovery strap", Fibre.Polyester, Rating.BreakingStrengthTonnes(300), M(15)) { Condition = StrapCondition.Wet }];
+        Assert.All(silent, s => Assert.DoesNotContain(plan.With(plan.Rig.Replace("recovery strap", s)).Assess().Findings, f => f.Id == "line.wet-as-dry"));
+    }
+
+    [Fact]
+    public void A_second_pull_on_polyester_is_harder_and_on_rope_of_hmpe_the_same()
+    {
+        // 120 t of polyester, 9 m: k 1046.043 kN/m; P + 0.55556 sqrt(2 x 1046.043 x 18) for 18 t. At 122.7 kN 198.932, then 230.509.
+        var plan = ReferencePlans.AsFound();
+        LineLoads On(Fibre fibre) => plan.With(plan.Rig.Replace("recovery strap", new Strap("recovery strap", fibre, Rating.BreakingStrengthTonnes(120), M(9)))).Assess().Loads!;
+        var polyester = On(Fibre.Polyester);
+        Assert.Equal(76.232199, (polyester.ProcedurePeak - polyester.Steady).Kilonewtons, 1e-5);
+        Assert.Equal(107.808609, (polyester.SecondPull - polyester.Steady).Kilonewtons, 1e-5);
+        Assert.Equal(On(Fibre.Hmpe).ProcedurePeak.Newtons, On(Fibre.Hmpe).SecondPull.Newtons, 1e-6);
+        Assert.Equal("HMPE rope, EA/MBS 50 to 85, taken as bedded in", LineMaterial.HmpeRope.ToString());
+        Assert.Equal("polyester webbing, EA/MBS 6 to 8", LineMaterial.PolyesterWebbing.ToString());
+    }
+
+    [Fact]
     public void A_gear_left_in_neutral_until_the_line_is_taut_is_a_run_up()
     {
         // 200 t of nylon, 9 m: k 1089.63 kN/m; 122.7 + sqrt(122.7^2 + 2 x 1089.63 x 122.7 x 1 + 1089.63 x 18 x 0.27778^2) = 655.58 at 122.7 kN and 18 t.
@@ -352,11 +376,13 @@ public class PlanStoryTests
         {
             var a = plan.With(tower).Assess();
             Assert.Contains(a.Findings, f => f.Id == "line.locked-gear-not-met");
+            Assert.Null(a.Rig!.GearSpeedAtFloor());
             // 30 t, 300 t of nylon over 15 m: k 980.665 kN/m; 1 km/h.
             var p = a.Loads!.Steady.Kilonewtons;
             Assert.Equal(p + Math.Sqrt((p * p) + (980.665 * 30 / (3.6 * 3.6))), a.Loads.ProcedurePeak.Kilonewtons, 1e-6);
         }
 
+        Assert.NotNull(plan.Assess().Rig!.GearSpeedAtFloor());
         Assert.DoesNotContain(plan.With(plan.Tower with { Grade = Grade.FromPercent(2) }).Assess().Findings, f => f.Id == "line.locked-gear-not-met");
     }
 
