@@ -69,7 +69,7 @@ internal static class AssessmentExplanation
     {
         var loads = a.Loads!;
         var working = new WorkingBuilder("Stages of the pull");
-        working.Step("F_top", "load of the last stage", "min(admissible line pull, steady)", "min(" + Text.Number(a.Rig!.AdmissiblePull!.Value.Kilonewtons) + ", " + Text.Number(loads.Output.Steady / 1000) + ")", Text.Kilonewtons(a.Stages[a.Stages.Count - 1].LineLoad.Newtons), PlanningSources.Schedule);
+        working.Step("F_top", "load of the last stage", "min(steady pull whose peak the rig admits, steady)", "min(" + Text.Number(a.Rig!.AdmissiblePull!.Value.Kilonewtons) + ", " + Text.Number(loads.Output.Steady / 1000) + ")", Text.Kilonewtons(a.Stages[a.Stages.Count - 1].LineLoad.Newtons), PlanningSources.Schedule);
         foreach (var s in a.Stages) working.Step("x", "stretch at stage " + Text.Number(s.Number), "F/k, stiff and soft end", Text.Number(s.LineLoad.Kilonewtons) + "/" + Text.Number(loads.Input.Stiff / 1000) + " and /" + Text.Number(loads.Input.Soft / 1000), Text.Fixed(s.LeastStretch.Meters, 3) + " to " + Text.Fixed(s.GreatestStretch.Meters, 3) + " m", LinesSources.NylonWebbing);
         return working.Build();
     }

@@ -32,12 +32,7 @@ internal static class AssessmentReportRig
         w.Paragraph("gear.key");
         Attachment(w, rig.DrawbarLoad);
         Attachment(w, rig.CasualtyLoad);
-        if (rig.AdmissiblePull is { } admissible)
-        {
-            if (rig.GearSpeedAtFloor() is { } gear) w.Paragraph("gear.admissible-gear", w.Display.Force(admissible.Newtons), w.Display.Force(rig.FloorPull!.Value.Newtons), w.Display.Speed(gear.MetersPerSecond));
-            else w.Paragraph("gear.admissible", w.Display.Force(admissible.Newtons), w.Display.Force(rig.FloorPull!.Value.Newtons));
-        }
-
+        Limits(w, rig);
         Remedies(w, rig);
         Failures(w, rig);
         Needs(w, a);
@@ -55,6 +50,27 @@ internal static class AssessmentReportRig
         foreach (var kind in needs.Select(n => n.Kind).Distinct()) w.Item("- ", w.Say("look." + kind));
         w.Paragraph("needs.inspect", Text.Number(a.Inspection.Count));
     }
+
+    private static void Limits(ReportBuilder w, RigCheck rig)
+    {
+        if (rig.AdmissiblePull is { } pull)
+        {
+            if (pull.Newtons > 0) w.Paragraph("gear.admissible", w.Display.Force(pull.Newtons), w.Display.Force(rig.AdmissiblePeak!.Value.Newtons), rig.Loads.Procedure.SecondPull is null && rig.AdmissibleSecondPull is { } second && second.Newtons < pull.Newtons ? w.Say("gear.admissible-second", w.Display.Force(second.Newtons)) : string.Empty);
+            else w.Paragraph("gear.admissible-none");
+        }
+
+        var levels = rig.Levels;
+        if (levels.Count == 0) return;
+        w.Table([w.Say("gear.level-header", w.Display.ForceUnit), w.Say("gear.level-load"), w.Say("gear.level-stretch", w.Display.StretchUnit), w.Say("gear.level-gear")], levels.Select(l => (IReadOnlyList<string>)[w.Say(Level(l.Kind)), w.Display.Cell(l.LineLoad.Newtons), w.Display.Stretch(l.Stretch.Least.Meters) + " - " + w.Display.Stretch(l.Stretch.Greatest.Meters), l.Gear is { } gear ? w.Display.Speed(gear.MetersPerSecond) : l.Kind == RigLevelKind.Rated ? "-" : w.Say("gear.level-none")]).ToList());
+        w.Paragraph("gear.level-key", w.Display.Force(rig.Loads.Output.Steady), w.Say(rig.Loads.Procedure.SecondPull == false ? "gear.level-first" : rig.Loads.Procedure.SecondPull == true ? "gear.level-second" : "gear.level-both"));
+    }
+
+    private static string Level(RigLevelKind kind) => kind switch
+    {
+        RigLevelKind.Rated => "gear.level-rated",
+        RigLevelKind.FullFactors => "gear.level-full",
+        _ => "gear.level-floor",
+    };
 
     private static void Failures(ReportBuilder w, RigCheck rig)
     {

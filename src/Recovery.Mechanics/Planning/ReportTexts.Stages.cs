@@ -7,7 +7,7 @@ internal static partial class ReportTexts
     [
         "heading.stages", "The pull in stages",
         "stages.stop", "None while the plan stands at stop.",
-        "stages.unknown", "None: the strength of the gear is not known.",
+        "stages.unknown", "None: the strength of the gear is not known, or the take-up alone is more than it may carry.",
         "stage.item", "Up to {0}: {1}. The puller has crept {2} to {3} {4} from its peg by then. Then {5}",
         "stages.tape", "The travel tells the load only within that band, and only while the stuck machine stands: go by its lower end until the curve of this strap, or one known load on it, is there. On a second pull the last stage is reached at {0} {1}.",
         "stages.short", "The last stage stays below the central demand: the gear does not allow more. Lighten and dig, or use stronger gear.",

@@ -28,9 +28,9 @@ internal static class StageList
     /// <summary>Tells whether the puller and not the gear ends the stages.</summary>
     public static bool PullerLimits(Assessment a) => Top(a) >= Sustains(a);
 
-    /// <summary>The load of the last stage: the rated and full-factor pull of the weakest part, at most the high of what is sustained.</summary>
+    /// <summary>The load of the last stage: the steady pull whose peak the whole rig admits, at most the high of what is sustained; none where the take-up alone is too much.</summary>
     public static double? Top(Assessment assessment) =>
-        assessment.Rig?.AdmissiblePull is { } admissible ? Math.Min(admissible.Newtons, Math.Min(assessment.Loads!.Output.Steady, Sustains(assessment))) : null;
+        assessment.Rig?.AdmissiblePull is { Newtons: > 0 } admissible ? Math.Min(admissible.Newtons, Math.Min(assessment.Loads!.Output.Steady, Sustains(assessment))) : null;
 
     private static string Action(Assessment a, int stage, double share, Wording w)
     {

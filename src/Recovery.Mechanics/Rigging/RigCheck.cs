@@ -62,17 +62,35 @@ public sealed class RigCheck
         }
     }
 
-    /// <summary>Gets the line pull that keeps every part within the rated check and the full factors, a bight without a maker's figure within its own level; null where a strength or a working load limit that it needs is not known: what is not known never counts as not limiting.</summary>
-    public Force? AdmissiblePull => Least(static p => p.Kind switch
-    {
-        // A bight without a figure has its own level; neither the policy nor the full factors are asked of a strength from memory.
-        PlaceKind.Bight => p.Strength / (p.Floor * p.Share),
-        PlaceKind.Shackle => Math.Min(p.Rated, p.PeakLimit) / p.Share,
-        _ => Math.Min(p.Rated, p.Strength / p.Full) / p.Share,
-    });
+    /// <summary>Gets the greatest steady line pull with which every part passes the rated check and the peak of the declared procedure at that pull stays within the full factors, a bight without a maker's figure within its own level. Zero where the take-up alone is more than they allow; null where a strength or a working load limit that it needs is not known: what is not known never counts as not limiting.</summary>
+    /// <remarks>Steady and peak are never mixed: in a locked gear P + v_t sqrt(k m) meets the full factors, not P. Solved anew each time it is read.</remarks>
+    public Force? AdmissiblePull => Known(PullLimits.Admissible(_places, _loads.Input));
 
-    /// <summary>Gets the line pull at which the first part meets its floor; null where a strength is not known.</summary>
-    public Force? FloorPull => Least(static p => p.Strength / (p.Floor * p.Share));
+    /// <summary>Gets the same for a second pull on the bedded-in line.</summary>
+    public Force? AdmissibleSecondPull => Known(PullLimits.Admissible(_places, _loads.Input with { SecondPull = true }));
+
+    /// <summary>Gets the peak of the declared procedure at <see cref="AdmissiblePull"/>; null where that is null.</summary>
+    public Force? AdmissiblePeak => AdmissiblePull is { } pull ? Force.FromNewtons(PullLimits.Peak(_loads.Input, pull.Newtons)) : null;
+
+    /// <summary>Gets the line load at which the first part meets its floor; null where a strength is not known.</summary>
+    public Force? FloorPull => Known(PullLimits.Least(_places, RigLevelKind.Floor, out _));
+
+    /// <summary>Gets the levels of the whole rig, rated check, full factors, floor, each with its line load, stretch and gear, the worse of first and second pull; a level that needs a number nobody knows is left out.</summary>
+    public IReadOnlyList<RigLevel> Levels
+    {
+        get
+        {
+            var levels = new List<RigLevel>(3);
+            foreach (var kind in (RigLevelKind[])[RigLevelKind.Rated, RigLevelKind.FullFactors, RigLevelKind.Floor])
+            {
+                var load = PullLimits.Least(_places, kind, out var place);
+                if (place < 0 || double.IsNaN(load)) continue;
+                levels.Add(new RigLevel(kind, Part(place).Name, load, load / PullLimits.WorstStiffness(_loads), load / _loads.Input.Soft, kind == RigLevelKind.Rated ? 0 : Gear(load)));
+            }
+
+            return levels.AsReadOnly();
+        }
+    }
 
     /// <summary>Gets what the drawbar takes.</summary>
     public AttachmentLoad DrawbarLoad => AttachmentLoad.OfDrawbar(Rig, _loads.Output);
@@ -102,14 +120,13 @@ public sealed class RigCheck
         return Of(rig, policy, loads, places);
     }
 
-    /// <summary>Gives the lowest gear speed limit that keeps every place above its floor, or null where the steady pull alone exceeds it or the puller may face downhill, where no gear holds the load.</summary>
+    /// <summary>Gives the speed of a locked gear above which the first place falls below its floor, on a first and on a second pull unless one of them is declared: a level to refuse above, never one to aim at. Null where the steady pull alone exceeds it or the rule of the locked gear is not claimed.</summary>
     /// <returns>The theoretical speed of a locked gear.</returns>
-    public Speed? GearSpeedAtFloor()
-    {
-        if (FloorPull is not { } floor || _loads.Input.FacesDownhill) return null;
-        var speed = TakeUpKernel.GearSpeedLimit(floor.Newtons, _loads.Input.Pull, _loads.Output.StiffUsed, _loads.Input.Mass);
-        return speed > 0 ? Speed.FromMetersPerSecond(speed) : null;
-    }
+    public Speed? GearSpeedAtFloor() => GearSpeedAt(FloorPull);
+
+    /// <summary>Gives the highest speed of a locked gear with which every place keeps the full factors, on a first and on a second pull unless one of them is declared. Null where the steady pull alone exceeds them or the rule of the locked gear is not claimed.</summary>
+    /// <returns>The theoretical speed of a locked gear.</returns>
+    public Speed? GearSpeedAtFullFactors() => GearSpeedAt(Known(PullLimits.Least(_places, RigLevelKind.FullFactors, out _)));
 
     /// <summary>Gives the breaking strength that a part would need for each of its places to meet its floor on the procedure load, with that part put into the rig and the whole rig checked again.</summary>
     /// <param name="part">Name of a part of the rig.</param>
@@ -154,16 +171,9 @@ public sealed class RigCheck
 
     internal void AddFindings(List<Finding> findings) => RigStrengthFindings.Add(this, findings);
 
-    private Force? Least(Func<RigPlace, double> of)
-    {
-        var least = double.PositiveInfinity;
-        foreach (var place in _places)
-        {
-            var value = of(place);
-            if (double.IsNaN(value)) return null;
-            if (value < least) least = value;
-        }
+    private double Gear(double load) => _loads.Input.GearRuleBroken ? double.NaN : PullLimits.Gear(_loads, load);
 
-        return Force.FromNewtons(least);
-    }
+    private Speed? GearSpeedAt(Force? limit) => !_loads.Input.FacesDownhill && limit is { } load && Gear(load.Newtons) is > 0 and var speed ? Speed.FromMetersPerSecond(speed) : null;
+
+    private static Force? Known(double newtons) => double.IsNaN(newtons) || double.IsInfinity(newtons) ? null : Force.FromNewtons(newtons);
 }

@@ -85,6 +85,7 @@ public class ReportLanguageTests
         yield return gentle.With(Shallow(gentle.Stuck, driven: false).WithBelly(new Belly(M(3), M(1.6), M(0.05)))).With(ReferencePlans.Tractor(6) with { Soil = Soil.FromConeIndex(KPa(200), Frac(0.6)) });
         yield return ReferencePlans.AsFound().With(ReferencePlans.Tractor(2));
         yield return ReferencePlans.AsFound().With(PullProcedure.Undeclared);
+        yield return gentle.With(gentle.Procedure.WithSecondPull(true));
         yield return gentle.With(ReferenceMachines.StuckHarvester().Without("beet").Without("front").Deflated().Dug(Angle.FromDegrees(6)).WithBellyFreed().Vented().WithWheels(WheelMotion.Turning)).With(gentle.Site with { UnderMachine = new UnderMachineLine(M(8.5), M(4.9), M(0.4), M(0.3), [new UndersidePart("rear axle", M(6.8), M(0.2))]) });
         yield return GearBelowDemand(gentle);
         yield return DriveOnTheLimit();

@@ -91,7 +91,7 @@ public class WorkedRigTests
     {
         // Printed for the strap as a whole (its own growing stiffness included): 828 kN for the full factors; its bight is held to 1.25 here and asks less.
         Assert.Equal(828, Check().BreakingStrengthForFullFactors("recovery strap")!.Value.Kilonewtons, 1.0);
-        Assert.Equal(2.39, Check().GearSpeedAtFloor()!.Value.KilometersPerHour, 0.005);
+        Assert.Equal(2.39, Check(secondPull: false).GearSpeedAtFloor()!.Value.KilometersPerHour, 0.005);
     }
 
     [Fact]
