@@ -28,7 +28,7 @@ internal static class AssessmentReportRig
         }
 
         w.Paragraph("gear.loads", w.Display.Force(loads.Output.Steady), w.Display.Force(loads.Output.Procedure), w.Say(Rule(loads.Rule)), w.Display.Force(loads.Output.Careless), w.Display.Force(loads.Output.SecondProcedure));
-        w.Table([w.Say("gear.header", w.Display.ForceUnit), w.Say("gear.peak"), w.Say("gear.strength"), w.Say("gear.keeps"), w.Say("gear.asked")], rig.Parts.Select(p => (IReadOnlyList<string>)[p.Name, w.Display.Cell(p.Procedure.Newtons), p.Strength is { } s ? w.Display.Cell(s.Newtons) : "?", p.Reserve is { } r ? Text.Fixed(r, 2) : "?", Text.Fixed(p.Floor, 2)]).ToList());
+        w.Table([w.Say("gear.header", w.Display.ForceUnit), w.Say("gear.peak"), w.Say("gear.strength"), w.Say("gear.keeps"), w.Say("gear.stop-below"), w.Say("gear.full")], rig.Parts.Select(p => (IReadOnlyList<string>)[p.Name, w.Display.Cell(p.Procedure.Newtons), p.Strength is { } s ? w.Display.Cell(s.Newtons) : "?", p.Reserve is { } r ? Text.Fixed(r, 2) : "?", Text.Fixed(p.Floor, 2), p.FullFactors is { } full ? Text.Fixed(full, 2) : "-"]).ToList());
         w.Paragraph("gear.key");
         Attachment(w, rig.DrawbarLoad);
         Attachment(w, rig.CasualtyLoad);
@@ -95,14 +95,30 @@ internal static class AssessmentReportRig
 
     private static void Remedies(ReportBuilder w, RigCheck rig)
     {
-        foreach (var part in rig.Parts.Where(p => p.Reserve < p.Floor).Select(p => p.Part.Name).Distinct(StringComparer.Ordinal))
+        var below = rig.Parts.Where(p => p.Reserve < p.Floor).Select(p => p.Part.Name).Distinct(StringComparer.Ordinal).ToList();
+        foreach (var part in below)
         {
-            if (rig.RemedyForFloor(part) is not { } remedy) continue;
-            w.Item("- ", w.Say("remedy.part", part, Strength(w, remedy.BreakingStrength.Newtons), remedy.StillBelow.Count == 0 ? w.Say("remedy.none-below") : w.Say("remedy.still-below", string.Join(", ", remedy.StillBelow))));
+            if (rig.RemedyForFloor(part) is { } remedy) w.Item("- ", w.Say("remedy.part", part, Strength(w, remedy.BreakingStrength.Newtons), Below(w, remedy.After), Loads(w, remedy.After)));
+            if (RigAlternatives.ChokeSeen(rig, part) is { } seen) w.Item("- ", w.Say("remedy.choke", part, Text.Number(RigAlternatives.WideChokeDegrees), Text.Fixed(seen.Reserve!.Value, 2), Text.Fixed(seen.Floor, 2)));
         }
 
-        if (rig.RemediedTogether() is { } together && !ReferenceEquals(together, rig))
-            w.Item("- ", w.Say("remedy.together", string.Join(", ", Changed(w, rig, together)), w.Display.Force(together.Loads.Output.Procedure)));
+        if (below.Count == 0) return;
+        if (rig.FloorPull is { } floor && floor.Newtons <= rig.Loads.Output.Steady) w.Item("- ", w.Say("remedy.no-gear", w.Display.Force(rig.Loads.Output.Steady), w.Display.Force(floor.Newtons)));
+        else if (RigAlternatives.SlowerGear(rig) is { } slower) w.Item("- ", w.Say("remedy.gear", w.Display.Speed(slower.Loads.Procedure.LockedGear!.Value.MetersPerSecond), w.Display.Force(slower.Loads.Output.Procedure), w.Display.Force(rig.Loads.Output.Procedure), Below(w, slower), Loads(w, slower)));
+        if (rig.RemediedTogether() is { } together && !ReferenceEquals(together, rig)) w.Item("- ", w.Say("remedy.together", string.Join(", ", Changed(w, rig, together)), Loads(w, together)));
+    }
+
+    private static string Below(ReportBuilder w, RigCheck after)
+    {
+        var names = after.Parts.Where(p => p.Reserve < p.Floor).Select(p => p.Name).ToList();
+        return names.Count == 0 ? w.Say("remedy.none-below") : w.Say("remedy.still-below", string.Join(", ", names));
+    }
+
+    /// <summary>What the attachments take at the peak of a changed rig.</summary>
+    private static string Loads(ReportBuilder w, RigCheck after)
+    {
+        AttachmentLoad drawbar = after.DrawbarLoad, casualty = after.CasualtyLoad;
+        return w.Say("remedy.loads", w.Display.Force(drawbar.Procedure.Newtons), drawbar.Name, w.Display.Force(casualty.Procedure.Newtons), casualty.Name);
     }
 
     private static IEnumerable<string> Changed(ReportBuilder w, RigCheck before, RigCheck after)

@@ -59,6 +59,7 @@ internal sealed class Display
     public string Fill(Finding finding, string template)
     {
         if (!_imperial) return finding.Fill(template);
+        if (finding.Unit == "m/s") return finding.Fill(template.Replace("{available}", finding.Available is { } speed ? Text.Number(Rigging.FailureCase.RoundedUp(speed / MetresPerSecondPerMilePerHour)) + " mph" : "unknown"));
         var (factor, unit) = finding.Unit switch
         {
             "kN" => (1000 / NewtonsPerKip, "kip"),

@@ -20,7 +20,7 @@ public static class StandardChecks
         new Check("pull", Pull),
         new Check("procedure", Procedure),
         new Check("rig as it looks", static (c, f) => RigInspection.Add(c.Plan.Rig, f)),
-        new Check("rig under load", static (c, f) => c.Rig?.AddFindings(f)),
+        new Check("rig under load", RigUnderLoad),
         new Check("attachments", Attachments),
         new Check("way of the line", WayOfTheLine),
         new Check("slope and direction", SlopeAndDirection),
@@ -107,6 +107,13 @@ public static class StandardChecks
         {
             if (part is Strap { Fibre: Fibre.Nylon, IsWet: true, Measured: null } strap) findings.Add(new Finding(LinesFindings.WetAsDry, strap.Name));
         }
+    }
+
+    private static void RigUnderLoad(PlanContext c, List<Finding> findings)
+    {
+        if (c.Rig is not { } rig) return;
+        rig.AddFindings(findings);
+        FailureAnalysis.AddSteel(rig, findings);
     }
 
     private static void Attachments(PlanContext c, List<Finding> findings)

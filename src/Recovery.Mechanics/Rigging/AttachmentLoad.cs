@@ -99,14 +99,14 @@ public sealed record AttachmentLoad
         double steady = Steady.Kilonewtons, procedure = Procedure.Kilonewtons;
         if (!Point.ApprovedByMaker) findings.Add(new Finding(RiggingFindings.AttachmentUnapproved, Name, procedure, unit: "kN"));
         else if (Point.WorkingLoad is null && Point.Yield is null) findings.Add(new Finding(RiggingFindings.AttachmentNoNumber, Name, procedure, unit: "kN"));
-        Limit(Point.WorkingLoad, steady, RiggingFindings.AttachmentWorkingLoad, findings);
-        Limit(Point.Yield, procedure, RiggingFindings.AttachmentYield, findings);
+        Limit(Point.WorkingLoad, steady, RiggingFindings.AttachmentWorkingLoad, ", working load", findings);
+        Limit(Point.Yield, procedure, RiggingFindings.AttachmentYield, ", yield", findings);
     }
 
-    private void Limit(Force? limit, double load, FindingDefinition exceeded, List<Finding> findings)
+    private void Limit(Force? limit, double load, FindingDefinition exceeded, string level, List<Finding> findings)
     {
         if (limit is not { } most) return;
         if (load > most.Kilonewtons) findings.Add(new Finding(exceeded, Name, load, most.Kilonewtons, "kN"));
-        else if (load * RigStrengthFindings.Near > most.Kilonewtons) findings.Add(new Finding(RiggingFindings.WithinTenPercent, Name, load, most.Kilonewtons, "kN"));
+        else if (load * RigStrengthFindings.Near > most.Kilonewtons) findings.Add(new Finding(RiggingFindings.WithinTenPercent, Name + level, load, most.Kilonewtons, "kN"));
     }
 }

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using Recovery.Mechanics.Lines;
+using Recovery.Mechanics.Provenance;
 
 namespace Recovery.Mechanics.Rigging;
 
@@ -23,6 +24,37 @@ internal static class FailureAnalysis
         AtCasualty(rig, springs, jam, cases);
         AtDrawbar(rig, end, springs, cases);
         return cases.AsReadOnly();
+    }
+
+    /// <summary>Steel that flies where another part lets go, each piece once with the greatest bound on its speed.</summary>
+    public static void AddSteel(RigCheck check, List<Finding> findings)
+    {
+        IReadOnlyList<FailureCase>? failures = null;
+        foreach (var part in check.Rig.Parts)
+        {
+            if (!(part.SteelKilograms > 0)) continue;
+            failures ??= check.Failures;
+            if (Fastest(failures, part.Name) > 0) findings.Add(SteelFinding(failures, part.Name));
+        }
+    }
+
+    public static Finding SteelFinding(IReadOnlyList<FailureCase> failures, string piece) => new(RiggingFindings.SteelOnFreeEnd, piece, available: FailureCase.RoundedUp(Fastest(failures, piece)), unit: "m/s");
+
+    /// <summary>Greatest bound on the speed of a piece where another part lets go, m/s; 0 where it stays.</summary>
+    private static double Fastest(IReadOnlyList<FailureCase> failures, string piece)
+    {
+        double fastest = 0;
+        for (var i = 0; i < failures.Count; i++)
+        {
+            var failure = failures[i];
+            if (failure.Part == piece || !(failure.SpeedMetresPerSecond > fastest)) continue;
+            for (var h = 0; h < failure.Hardware.Count; h++)
+            {
+                if (failure.Hardware[h] == piece) fastest = failure.SpeedMetresPerSecond;
+            }
+        }
+
+        return fastest;
     }
 
     /// <summary>A part of the single line parts: one piece stays on the drawbar, the other on the casualty.</summary>

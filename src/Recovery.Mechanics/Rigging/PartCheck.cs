@@ -73,6 +73,9 @@ public sealed record PartCheck
     /// <summary>Gets the least reserve on the procedure load.</summary>
     public double Floor => _place.Floor;
 
+    /// <summary>Gets the reserve on the procedure load that the full factors ask, for a shackle its strength over its peak limit; null for a bight without a maker's figure, of which only its floor is asked, and where it is not known.</summary>
+    public double? FullFactors => Kind == PlaceKind.Bight ? null : Finite(Kind == PlaceKind.Shackle ? _place.Strength / _place.PeakLimit : _place.Full);
+
     /// <summary>Gets the line pull that meets the rated check exactly.</summary>
     public Force? AdmissibleRated => Known(_place.Rated / _place.Share);
 

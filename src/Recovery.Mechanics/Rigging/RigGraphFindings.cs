@@ -17,7 +17,7 @@ internal static class RigGraphFindings
         if (IsLowStretch(check.Graph)) findings.Add(new Finding(GearFindings.LowStretch, check.Graph.Links[0].Part.Name));
         RigStrengthFindings.Add(check.Places, check.Outcomes, check.Loads, i => check.Parts[i].Name, false, findings);
         foreach (var attachment in check.Attachments) attachment.AddFindings(findings);
-        foreach (var steel in check.SteelOnFreeEnds) findings.Add(new Finding(RiggingFindings.SteelOnFreeEnd, steel));
+        foreach (var steel in check.SteelOnFreeEnds) findings.Add(FailureAnalysis.SteelFinding(check.Failures, steel));
         return findings.OrderByDescending(f => f.Severity).ToList().AsReadOnly();
     }
 

@@ -16,7 +16,8 @@ internal static class RigStrengthFindings
     /// <summary>The same for any arrangement.</summary>
     public static void Add(RigPlace[] places, RigOutcome[] outcomes, in LineLoadOutput loads, Func<int, string> name, bool secondPullOpen, List<Finding> findings)
     {
-        var weakest = Careless(outcomes, name, findings);
+        // Where the procedure is the careless take-up or worse, its own levels already say all of it.
+        var weakest = loads.Careless > loads.Procedure ? Careless(outcomes, name, findings) : -1;
         for (var i = 0; i < places.Length; i++)
         {
             ref readonly var p = ref places[i];
@@ -51,7 +52,7 @@ internal static class RigStrengthFindings
             if (reserve >= Near * RigKernel.CarelessFloor) continue;
             var finding = reserve < Parts ? new Finding(RiggingFindings.CarelessParts, name(i), Parts, reserve)
                 : reserve < RigKernel.CarelessFloor ? new Finding(RiggingFindings.CarelessLow, name(i), RigKernel.CarelessFloor, reserve)
-                : new Finding(RiggingFindings.WithinTenPercent, name(i) + " on a careless take-up", RigKernel.CarelessFloor, reserve);
+                : new Finding(RiggingFindings.WithinTenPercent, name(i) + ", careless take-up", RigKernel.CarelessFloor, reserve);
             var k = findings.Count;
             while (k > start && findings[k - 1].Available > reserve) k--;
             findings.Insert(k, finding);
@@ -67,7 +68,7 @@ internal static class RigStrengthFindings
             findings.Add(o.Reserve < p.Floor
                 ? new Finding(RiggingFindings.BightBelow, name(i), p.Floor, o.Reserve)
                 : new Finding(RiggingFindings.BightNoEvidence, name(i), p.Floor, o.Reserve));
-            if (o.Reserve >= p.Floor && o.Reserve < Near * p.Floor) findings.Add(new Finding(RiggingFindings.WithinTenPercent, name(i), p.Floor, o.Reserve));
+            if (o.Reserve >= p.Floor && o.Reserve < Near * p.Floor) findings.Add(new Finding(RiggingFindings.WithinTenPercent, name(i) + ", stop level", p.Floor, o.Reserve));
             return;
         }
 
@@ -82,13 +83,13 @@ internal static class RigStrengthFindings
             findings.Add(p.Kind == PlaceKind.Shackle
                 ? new Finding(RiggingFindings.ShacklePeak, name(i), p.Share * loads.Procedure / 1000, p.PeakLimit / 1000, "kN")
                 : new Finding(RiggingFindings.PartialFactors, name(i), p.Full, o.Reserve));
-            if (o.Reserve < Near * p.Floor) findings.Add(new Finding(RiggingFindings.WithinTenPercent, name(i), p.Floor, o.Reserve));
+            if (o.Reserve < Near * p.Floor) findings.Add(new Finding(RiggingFindings.WithinTenPercent, name(i) + ", stop level", p.Floor, o.Reserve));
         }
         else if (o.PeakUtilisation * Near > 1)
         {
             findings.Add(p.Kind == PlaceKind.Shackle
-                ? new Finding(RiggingFindings.WithinTenPercent, name(i), p.Share * loads.Procedure / 1000, p.PeakLimit / 1000, "kN")
-                : new Finding(RiggingFindings.WithinTenPercent, name(i), p.Full, o.Reserve));
+                ? new Finding(RiggingFindings.WithinTenPercent, name(i) + ", limit on its peak", p.Share * loads.Procedure / 1000, p.PeakLimit / 1000, "kN")
+                : new Finding(RiggingFindings.WithinTenPercent, name(i) + ", full factors", p.Full, o.Reserve));
         }
     }
 
@@ -107,7 +108,7 @@ internal static class RigStrengthFindings
         }
         else if (o.RatedUtilisation * Near > 1)
         {
-            findings.Add(new Finding(RiggingFindings.WithinTenPercent, name(i), steady, allowed, "kN"));
+            findings.Add(new Finding(RiggingFindings.WithinTenPercent, name(i) + ", rated check", steady, allowed, "kN"));
         }
     }
 }

@@ -53,7 +53,7 @@ public class MeasureSearchTests
     [Fact]
     public void By_effort_the_cheaper_of_two_ways_wins()
     {
-        var plan = ReferencePlans.Gentle().With(ReferencePlans.Tractor(12));
+        var plan = ReferencePlans.Gentle().With(ReferencePlans.StrongRig().Replace("shackle", new SoftShackle("soft shackle", Rating.BreakingStrengthTonnes(300)))).With(ReferencePlans.Tractor(12));
         Measure heavy = RecoveryMeasures.OtherTower(ReferencePlans.Tractor(30)).WithEffort(new Effort(Duration.FromMinutes(10), 1));
         Measure ballast = RecoveryMeasures.Ballast(Mass.FromTonnes(16), M(-1.6), M(1)).WithEffort(new Effort(Duration.FromMinutes(90), 2));
         var search = MeasureSearch.Run(plan, [ballast, heavy], byEffort: true, CancellationToken.None);

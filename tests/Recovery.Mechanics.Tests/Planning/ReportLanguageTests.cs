@@ -86,6 +86,8 @@ public class ReportLanguageTests
         yield return ReferencePlans.AsFound().With(ReferencePlans.Tractor(2));
         yield return ReferencePlans.AsFound().With(PullProcedure.Undeclared);
         yield return gentle.With(gentle.Procedure.WithSecondPull(true));
+        yield return gentle.With(gentle.Rig.Replace("shackle", new SoftShackle("soft shackle", Rating.BreakingStrengthTonnes(300))));
+        yield return ReferencePlans.AsFound().With(ReferenceRigs.Worked(60, 60)).With(PullProcedure.Undeclared);
         yield return gentle.With(ReferenceMachines.StuckHarvester().Without("beet").Without("front").Deflated().Dug(Angle.FromDegrees(6)).WithBellyFreed().Vented().WithWheels(WheelMotion.Turning)).With(gentle.Site with { UnderMachine = new UnderMachineLine(M(8.5), M(4.9), M(0.4), M(0.3), [new UndersidePart("rear axle", M(6.8), M(0.2))]) });
         yield return GearBelowDemand(gentle);
         yield return DriveOnTheLimit();

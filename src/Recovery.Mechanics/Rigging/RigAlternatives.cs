@@ -1,0 +1,42 @@
+using Recovery.Mechanics.Lines;
+using UnitsNet;
+
+namespace Recovery.Mechanics.Rigging;
+
+/// <summary>What beside a stronger part may lift a stop of strength, offered only where it bears on that part and that take-up, each worked for the whole rig.</summary>
+internal static class RigAlternatives
+{
+    /// <summary>Beyond this a choke counts its widest bin.</summary>
+    public const double WideChokeDegrees = 120;
+
+    /// <summary>A crawling gear that many machines have, and the slowest worth naming (judgement).</summary>
+    private const double Crawl = 1.5 / 3.6, Slowest = 0.5 / 3.6;
+
+    /// <summary>The place of a choked strap whose angle nobody looked at, with the angle seen to be wide; null for any other part.</summary>
+    public static PartCheck? ChokeSeen(RigCheck check, string part)
+    {
+        foreach (var place in check.Parts)
+        {
+            if (place.Part.Name != part || place.Part is not Strap { Choked: true, AngleOfChoke: null } strap) continue;
+            var after = RigCheck.Of(check.Rig.Replace(part, strap with { AngleOfChoke = Angle.FromDegrees(WideChokeDegrees + 1) }), check.Policy, check.Loads);
+            foreach (var seen in after.Parts)
+            {
+                if (seen.Part.Name == part && seen.Kind == place.Kind && seen.Reserve > place.Reserve) return seen;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The rig in a slower locked gear: 1.5 km/h where none is declared, else the one that keeps the full factors. Null where that does not lift every stop on a first and on a second pull, and where conditions of the rule are declared: then its user knows what the drive allows.</summary>
+    public static RigCheck? SlowerGear(RigCheck check)
+    {
+        var was = check.Loads.Procedure;
+        var gear = was.LockedGear is null ? Crawl : check.GearSpeedAtFullFactors()?.MetersPerSecond ?? 0;
+        if (was.GearConditions is not null || gear < Slowest || !(check.GearSpeedAtFloor()?.MetersPerSecond >= gear)) return null;
+        var procedure = PullProcedure.DrawnTautInGear(Speed.FromMetersPerSecond(gear)) with { SecondPull = was.SecondPull, CarelessSlack = was.CarelessSlack, CarelessSpeed = was.CarelessSpeed };
+        var input = check.Loads.Input with { GearSpeed = gear, Slack = 0, Approach = -1, Rise = -1 };
+        LineLoadKernel.Evaluate(input, out var output);
+        return output.Procedure < check.Loads.Output.Procedure ? RigCheck.Of(check.Rig, check.Policy, new LineLoads(check.Loads.Line, procedure, input, output)) : null;
+    }
+}
