@@ -32,7 +32,7 @@ internal static class FailureAnalysis
         IReadOnlyList<FailureCase>? failures = null;
         foreach (var part in check.Rig.Parts)
         {
-            if (!(part.SteelKilograms > 0)) continue;
+            if (!IsSteel(part)) continue;
             failures ??= check.Failures;
             if (Fastest(failures, part.Name) > 0) findings.Add(SteelFinding(failures, part.Name));
         }
@@ -111,6 +111,9 @@ internal static class FailureAnalysis
 
     private static string TornOff(AttachmentPoint point) => "torn-off piece of the " + point.Name;
 
+    /// <summary>Steel that flies, whether anybody weighed it or not.</summary>
+    private static bool IsSteel(RigPart part) => part is Shackle or SnatchBlock or Rigging.Chain or WireRope;
+
     private static bool Joins(RigPart part) => part is Shackle or SnatchBlock;
 
     /// <summary>A chain or wire rope parts somewhere: anything from one link to all of it is then on the end.</summary>
@@ -182,7 +185,7 @@ internal static class FailureAnalysis
 
         public void Take(RigPart part)
         {
-            if (part is not (Shackle or SnatchBlock or Rigging.Chain or WireRope) || Names.Contains(part.Name)) return;
+            if (!IsSteel(part) || Names.Contains(part.Name)) return;
             Names.Add(part.Name);
             Kilograms += part.SteelKilograms;
             Weighed &= part.SteelKilograms > 0;

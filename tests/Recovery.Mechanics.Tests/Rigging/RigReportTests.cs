@@ -5,6 +5,7 @@ using Recovery.Mechanics.Lines;
 using Recovery.Mechanics.Planning;
 using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Rigging;
+using Recovery.Mechanics.Scenarios;
 using Recovery.Mechanics.Tests.Support;
 using UnitsNet;
 using Xunit;
@@ -32,6 +33,25 @@ public class RigReportTests
         Assert.Contains("400 mph at the most", new Display(DisplayUnits.Imperial).Fill(new Finding(RiggingFindings.SteelOnFreeEnd, "shackle", available: 142.2, unit: "m/s"), RiggingFindings.SteelOnFreeEnd.Message), StringComparison.Ordinal);
         Assert.Contains(ReferencePlans.AsFound().Assess().Findings, f => f.Id == "rig.steel-on-free-end" && f.Subject == "shackle");
         Assert.DoesNotContain(ReferencePlans.AsFound().With(ReferenceRigs.Worked().Replace("shackle", new SoftShackle("soft shackle", Rating.BreakingStrengthTonnes(60)))).Assess().Findings, f => f.Id == "rig.steel-on-free-end");
+    }
+
+    [Fact]
+    public void The_last_stage_is_the_steady_pull_whose_peak_the_rig_admits()
+    {
+        // Demo plan: strap 500.139/(1.2 x 4.225) = 98.647 kN at the peak; k 5 x 588.399/12 = 245.166 kN/m, tractor 18 t: sqrt(k m) = 66.4304 kN s/m; 98.647 - 1.5/3.6 x 66.4304 = 70.967 kN.
+        var assessment = PolderHarvester.Create().Assess();
+        Assert.Equal(70.967, assessment.Stages[3].LineLoad.Kilonewtons, 0.001);
+        Assert.Equal(98.647, assessment.Rig!.AdmissiblePeak!.Value.Kilonewtons, 0.001);
+    }
+
+    [Fact]
+    public void A_chain_in_the_line_flies_as_the_shackle_does()
+    {
+        var rig = ReferenceRigs.Worked();
+        var chain = new Chain("chain", ChainGrade.Grade80, Length.FromMillimeters(13), M(2));
+        var findings = new List<Finding>();
+        FailureAnalysis.AddSteel(Check(new Rig(rig.Drawbar, [rig.Parts[0], chain, .. rig.Parts.Skip(1)], rig.Casualty), Gear(2)), findings);
+        Assert.Equal(["chain", "shackle"], findings.Select(f => f.Subject));
     }
 
     [Fact]
