@@ -38,10 +38,11 @@ public sealed class RecoveryPlan
         var soil = tower.Soil.WithRemouldingIndexOf(stuck.Soil);
         Tower = ReferenceEquals(soil, tower.Soil) ? tower : tower with { Soil = soil };
         RemouldingIndexBorrowed = !ReferenceEquals(soil, tower.Soil);
-        Rig = Guard.NotNull(rig, nameof(rig));
+        Guard.NotNull(rig, nameof(rig));
         Policy = DesignFactorPolicy.Chosen(policy, nameof(policy));
         Procedure = Guard.NotNull(procedure, nameof(procedure));
         Site = Guard.NotNull(site, nameof(site));
+        Rig = rig.AtYaw(site.LineYaw);
         _extras = extras;
         Checks = extras.Checks;
         FilledIn = extras.FilledIn;
@@ -54,7 +55,7 @@ public sealed class RecoveryPlan
     /// <summary>Gets the towing machine.</summary>
     public TowingMachine Tower { get; }
 
-    /// <summary>Gets the rig.</summary>
+    /// <summary>Gets the rig. Its bridle leans by what the line lies off the direction of the pull, unless its lean was declared.</summary>
     public Rig Rig { get; }
 
     /// <summary>Gets the design factor policy.</summary>

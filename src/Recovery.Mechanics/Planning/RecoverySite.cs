@@ -18,7 +18,7 @@ public sealed record RecoverySite
     /// <summary>Gets the angle by which the line falls from the hitch towards the casualty, -30 to 30 degrees; level unless declared.</summary>
     public Angle LinePitch { get; init => field = Angle.FromRadians(Guard.Radians(value, -30, 30, nameof(LinePitch))); }
 
-    /// <summary>Gets the angle of the line off the direction of the pull, -45 to 45 degrees; straight unless declared.</summary>
+    /// <summary>Gets the angle of the line off the direction of the pull, -45 to 45 degrees; straight unless declared. A bridle leans by it.</summary>
     public Angle LineYaw { get; init => field = Angle.FromRadians(Guard.Radians(value, -45, 45, nameof(LineYaw))); }
 
     /// <summary>Gets whether people on foot are in or near the line of pull; null where nobody has said.</summary>

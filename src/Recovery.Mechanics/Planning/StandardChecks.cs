@@ -37,6 +37,15 @@ public static class StandardChecks
             findings.Add(new Finding(PlanningFindings.Contradiction, "the approach of " + Text.With(approach.MetersPerSecond * 3.6, "km/h", 3) + " is faster than the locked gear of " + Text.With(gear.MetersPerSecond * 3.6, "km/h", 3)));
         if (plan.Tower.HitchRating is { } rating && plan.Rig.Drawbar.WorkingLoad is { } working && Math.Abs(rating.Newtons - working.Newtons) > 1)
             findings.Add(new Finding(PlanningFindings.Contradiction, "the hitch is rated " + Text.Kilonewtons(rating.Newtons, 3) + " at the towing machine and " + Text.Kilonewtons(working.Newtons, 3) + " in the rig"));
+        Lean(plan, findings);
+    }
+
+    /// <summary>The lean of a bridle and the angle of the line off the direction of the pull are one fact.</summary>
+    private static void Lean(RecoveryPlan plan, List<Finding> findings)
+    {
+        const double Same = Math.PI / 180;
+        if (plan.Rig.Bridle is not { DeclaredLean: { } lean } bridle || Math.Abs(Math.Abs(lean.Radians) - Math.Abs(plan.Site.LineYaw.Radians)) <= Same) return;
+        findings.Add(new Finding(PlanningFindings.Contradiction, "the " + bridle.Name + " is said to lean by " + Text.With(Math.Abs(lean.Degrees), "deg", 3) + ", and the line to lie " + Text.With(Math.Abs(plan.Site.LineYaw.Degrees), "deg", 3) + " off the direction of the pull"));
     }
 
     private static void Tyres(PlanContext c, List<Finding> findings)

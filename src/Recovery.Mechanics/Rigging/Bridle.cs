@@ -26,8 +26,8 @@ public sealed record Bridle : RigPart
     /// <summary>Gets the distance between the anchors.</summary>
     public Length AnchorSpacing => Length.FromMeters(SpacingMetres);
 
-    /// <summary>Gets the angle by which the pull leans from the middle line of the anchors, -60 to 60 degrees.</summary>
-    public Angle Lean { get; init => field = Angle.FromRadians(Guard.Radians(value, -60, 60, nameof(Lean))); }
+    /// <summary>Gets the angle by which the pull leans from the middle line of the anchors, -60 to 60 degrees. Where it was not declared it is that of the line of a plan, 0 without one.</summary>
+    public Angle Lean { get => DeclaredLean ?? LeanOfSite; init => DeclaredLean = Angle.FromRadians(Guard.Radians(value, -60, 60, nameof(Lean))); }
 
     /// <summary>Gets whether an included angle beyond 90 and up to 120 degrees was accepted by somebody competent who knows the squeeze on the anchors. Beyond 120 nothing is accepted.</summary>
     public bool WideAngleAccepted { get; init; }
@@ -64,9 +64,15 @@ public sealed record Bridle : RigPart
         }
     }
 
-    internal Bridle WithStrap(Strap strap) => new(strap, SpacingMetres) { Lean = Lean, WideAngleAccepted = WideAngleAccepted, EyeLength = EyeLength, BightThickness = BightThickness };
+    internal Bridle WithStrap(Strap strap) => new(strap, SpacingMetres) { DeclaredLean = DeclaredLean, LeanOfSite = LeanOfSite, WideAngleAccepted = WideAngleAccepted, EyeLength = EyeLength, BightThickness = BightThickness };
 
     internal double SpacingMetres { get; }
+
+    /// <summary>The lean as declared; null where nobody said.</summary>
+    internal Angle? DeclaredLean { get; private init; }
+
+    /// <summary>How far the line of a plan lies off the direction of the pull.</summary>
+    internal Angle LeanOfSite { get; init; }
 
     /// <summary>Length of the longer leg at the lean of the pull.</summary>
     internal double LongerLegMetres

@@ -135,6 +135,9 @@ public sealed class Rig
     /// <exception cref="ArgumentOutOfRangeException">The factor is outside its range.</exception>
     public Rig WithTwist(double factor) => new(this, Parts, DeclaredWear, Guard.Range(factor, 1, 2, string.Empty, nameof(factor)));
 
+    /// <summary>The rig with its line lying off the direction of the pull: a bridle whose lean nobody declared leans by as much.</summary>
+    internal Rig AtYaw(Angle yaw) => Bridle is { } bridle && !bridle.LeanOfSite.Radians.Equals(yaw.Radians) ? Replace(bridle.Name, bridle with { LeanOfSite = yaw }) : this;
+
     /// <summary>Gives the load path in words.</summary>
     /// <returns>Names from drawbar to casualty.</returns>
     public override string ToString() => Drawbar.Name + " - " + string.Join(" - ", Parts.Select(p => p.Name)) + " - " + Casualty.Name;

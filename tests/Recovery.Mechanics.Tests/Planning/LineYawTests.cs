@@ -1,0 +1,66 @@
+using System;
+using System.Linq;
+using Recovery.Mechanics.Planning;
+using Recovery.Mechanics.Rigging;
+using Recovery.Mechanics.Tests.Support;
+using UnitsNet;
+using Xunit;
+using static Recovery.Mechanics.Tests.Support.ReferenceMachines;
+
+namespace Recovery.Mechanics.Tests.Planning;
+
+/// <summary>A line off the direction of the pull leans on the bridle as well.</summary>
+public class LineYawTests
+{
+    private static RecoveryPlan Plan(double yaw, double? lean = null)
+    {
+        var plan = ReferencePlans.Gentle();
+        var bridle = Bridle.FreeRunning(new Strap("bridle", Fibre.Polyester, Rating.BreakingStrengthTonnes(60), M(4)), M(2));
+        if (lean is { } declared) bridle = bridle.WithLean(Angle.FromDegrees(declared));
+        return plan.With(plan.Rig.Replace("bridle", bridle)).With(ReferencePlans.Site() with { LineYaw = Angle.FromDegrees(yaw) });
+    }
+
+    // Eye by the highest point of the ellipse (a 2, b sqrt 3) along the pull at 20 deg: x 0.7749, legs 2.3874 and 1.6126 m, 56.05 deg, harder leg 0.7339 at friction 0.30, squeeze 0.7339 x 1.7749/2.3874 = 0.5456. Straight: 60 deg, 0.7416, 0.3708.
+    [Theory]
+    [InlineData(0, 60.00, 0.7416, 0.3708, 2.0)]
+    [InlineData(20, 56.05, 0.7339, 0.5456, 2.3874)]
+    [InlineData(-20, 56.05, 0.7339, 0.5456, 2.3874)]
+    public void An_undeclared_lean_is_the_yaw_of_the_line(double yaw, double angle, double leg, double inward, double longer)
+    {
+        var assessment = Plan(yaw).Assess();
+        var bridle = assessment.Plan.Rig.Bridle!;
+        Assert.Equal(yaw, bridle.Lean.Degrees, 1e-9);
+        Assert.Equal(angle, bridle.IncludedAngle.Degrees, 0.00501);
+        var load = assessment.Rig!.CasualtyLoad;
+        Assert.Equal(leg, load.Share, 0.0000501);
+        Assert.Equal(inward, load.InwardProcedure.Newtons / load.TotalProcedure.Newtons, 0.0000501);
+        Assert.Equal(longer, assessment.Plan.Rig.LengthOverall.Meters - Plan(yaw).Rig.Parts.OfType<Strap>().Where(s => s.Name == "recovery strap" || s.Name == "axle strap").Sum(s => s.Length.Meters), 0.0000501);
+        Assert.DoesNotContain(assessment.Findings, f => f.Id == "plan.contradiction");
+    }
+
+    [Fact]
+    public void A_later_yaw_takes_the_place_of_an_earlier_one_and_never_of_a_declared_lean()
+    {
+        Assert.Equal(0, Plan(20).With(ReferencePlans.Site()).Rig.Bridle!.Lean.Degrees, 1e-12);
+        var site = ReferencePlans.Site() with { LineYaw = Angle.FromDegrees(5) };
+        Assert.Equal(5, Plan(20).With(site).Rig.Bridle!.Lean.Degrees, 1e-9);
+        Assert.Equal(10, Plan(20, 10).With(site).Rig.Bridle!.Lean.Degrees, 1e-9);
+        // A stronger bridle of a remedy leans alike.
+        Assert.Equal(20, Plan(20).Rig.Bridle!.WithStrap(new Strap("bridle", Fibre.Polyester, Rating.BreakingStrengthTonnes(90), M(4))).Lean.Degrees, 1e-9);
+    }
+
+    [Theory]
+    [InlineData(20, 20.0, false)]
+    [InlineData(20, -20.0, false)]
+    [InlineData(20, 20.9, false)]
+    [InlineData(20, 21.1, true)]
+    [InlineData(20, 0.0, true)]
+    [InlineData(0, 10.0, true)]
+    [InlineData(0, 0.0, false)]
+    public void A_declared_lean_that_is_not_the_yaw_is_a_contradiction(double yaw, double lean, bool contradicts)
+    {
+        var found = Plan(yaw, lean).Assess().Findings.Where(f => f.Id == "plan.contradiction").ToList();
+        Assert.Equal(contradicts, found.Count == 1);
+        if (contradicts) Assert.Contains("the bridle is said to lean by " + Math.Abs(lean).ToString(System.Globalization.CultureInfo.InvariantCulture) + " deg", found[0].Message, StringComparison.Ordinal);
+    }
+}
