@@ -10,6 +10,14 @@ internal struct DemandBounds
 
     private const int Between = 6;
 
+    /// <summary>Narrowings of the golden section: 0.618^16 of two steps of the grid, about a ten-thousandth of the interval.</summary>
+    private const int Narrowings = 16;
+
+    private const double Golden = 0.6180339887498949;
+
+    /// <summary>What a narrowing must win, of the sum: less is rounding, and the named floor stays.</summary>
+    private const double Won = 1e-9;
+
     /// <summary>Terms of the low.</summary>
     public DemandTerms Low;
 
@@ -28,6 +36,7 @@ internal struct DemandBounds
         result.LowOnStraightFrame = result.HighOnStraightFrame = false;
         DemandKernel.Compose(f, CentralState(a, a.Turning == false), out result.Central);
         Extreme(f, LowState(a), a, -1, out result.Low);
+        if (f.BellyArea > 0) Narrow(f, LowState(a), a, ref result.Low);
         if (result.Low.Total > result.Central.Total)
         {
             result.Low = result.Central;
@@ -81,7 +90,7 @@ internal struct DemandBounds
         Meets = a.MeetsHigh,
     };
 
-    /// <summary>The least (sign -1) or greatest (sign +1) sum over the interval of the floor: both ends, every kink of the sum inside it, and points between.</summary>
+    /// <summary>The least (sign -1) or greatest (sign +1) sum over the interval of the floor: both ends, kinks that a formula gives, and points between.</summary>
     private static void Extreme(DemandFlat f, DemandState state, in DemandAssumptions a, int sign, out DemandTerms best)
     {
         double from = a.Strength.FloorLow, to = a.Strength.FloorHigh;
@@ -104,6 +113,39 @@ internal struct DemandBounds
                 }
             }
         }
+    }
+
+    /// <summary>A golden section round the least point found. Where a wheel goes over to the wheel model the sum has a hollow that no grid meets; never a peak, so the greatest needs none. Without a belly a turning sum does not depend on the floor.</summary>
+    private static void Narrow(DemandFlat f, DemandState state, in DemandAssumptions a, ref DemandTerms best)
+    {
+        var step = (a.Strength.FloorHigh - a.Strength.FloorLow) / (Between + 1);
+        double from = Math.Max(a.Strength.FloorLow, best.Floor - step), to = Math.Min(a.Strength.FloorHigh, best.Floor + step);
+        if (!(to > from)) return;
+        double left = to - (Golden * (to - from)), right = from + (Golden * (to - from));
+        double atLeft = Sum(f, ref state, left, ref best), atRight = Sum(f, ref state, right, ref best);
+        for (var i = 0; i < Narrowings; i++)
+        {
+            if (atLeft < atRight)
+            {
+                (to, right, atRight) = (right, left, atLeft);
+                left = to - (Golden * (to - from));
+                atLeft = Sum(f, ref state, left, ref best);
+            }
+            else
+            {
+                (from, left, atLeft) = (left, right, atRight);
+                right = from + (Golden * (to - from));
+                atRight = Sum(f, ref state, right, ref best);
+            }
+        }
+    }
+
+    private static double Sum(DemandFlat f, ref DemandState state, double floor, ref DemandTerms best)
+    {
+        state.Floor = floor;
+        DemandKernel.Compose(f, state, out var terms);
+        if (terms.Total < best.Total * (1 - Won)) best = terms;
+        return terms.Total;
     }
 
     private static void Inside(DemandFlat f, ref DemandState state, double floor, double from, double to, int sign, ref DemandTerms best)
