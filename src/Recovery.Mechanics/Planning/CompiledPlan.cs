@@ -13,7 +13,7 @@ internal sealed class CompiledPlan
     {
         Stuck = CompiledStuckMachine.From(plan.Stuck, plan.Stuck.Machine.Resolve(Suspension.Undeclared));
         StuckOnStraightFrame = plan.Stuck.Machine.SuspensionMatters ? CompiledStuckMachine.From(plan.Stuck, Suspension.StraightFrame) : null;
-        Tower = CapabilityFlat.From(plan.Tower, plan.Site.LinePitch.Radians);
+        Tower = CapabilityFlat.From(plan.Tower, plan.Site.LinePitch.Radians, plan.Site.LineYaw.Radians);
         Line = plan.Rig.Line;
         Places = RigPlaces.From(plan.Rig, plan.Policy, plan.Rig.WearAndTwist);
         Tension = plan.Site.Tension;

@@ -57,10 +57,10 @@ internal sealed class CapabilityFlat
     /// <summary>Height of the centre of mass.</summary>
     public double CentreHeight { get; private set; }
 
-    /// <summary>Height at which the line of pull passes over the trailing axle, h_d + a_h tan(pitch).</summary>
+    /// <summary>Height at which the line of pull passes over the trailing axle, h_d + a_h tan(pitch)/cos(yaw).</summary>
     public double LineHeight { get; private set; }
 
-    /// <summary>Part down on the hitch for each newton along the ground, tan(pitch); negative where the line rises.</summary>
+    /// <summary>Part down on the hitch for each newton along the ground, tan(pitch)/cos(yaw); negative where the line rises.</summary>
     public double DownPerPull { get; private set; }
 
     /// <summary>Pull at which the leading end would lift.</summary>
@@ -84,13 +84,14 @@ internal sealed class CapabilityFlat
     /// <summary>Makes the numbers.</summary>
     /// <param name="tower">The towing machine.</param>
     /// <param name="pitchRadians">Angle by which the line falls from the hitch, positive downwards.</param>
-    public static CapabilityFlat From(TowingMachine tower, double pitchRadians)
+    /// <param name="yawRadians">Angle of the line off the direction of the pull: for each newton along it the line carries 1/(cos(pitch) cos(yaw)), and tan(pitch)/cos(yaw) down.</param>
+    public static CapabilityFlat From(TowingMachine tower, double pitchRadians, double yawRadians = 0)
     {
         var machine = tower.Machine;
         var n = machine.Axles.Count;
         var flat = new CapabilityFlat(n);
         var sign = Machine.Sign(tower.Direction);
-        double theta = tower.Grade.Radians, down = Math.Tan(pitchRadians), xh = tower.HitchPosition.Meters, zh = tower.HitchHeight.Meters;
+        double theta = tower.Grade.Radians, down = Math.Tan(pitchRadians) / Math.Cos(yawRadians), xh = tower.HitchPosition.Meters, zh = tower.HitchHeight.Meters;
         var equalised = machine.Resolve(Suspension.Undeclared) != Suspension.StraightFrame;
         AxleStaticsKernel.Share(machine.AxlePositions, equalised, AxleStaticsKernel.NormalSum(machine.WeightNewtons, theta, 0), Moment(0), flat.Load);
         AxleStaticsKernel.Share(machine.AxlePositions, equalised, machine.WeightNewtons, machine.WeightNewtons * machine.CentreX, flat.LevelLoad);
@@ -118,7 +119,7 @@ internal sealed class CapabilityFlat
         flat.NoseMoment = machine.WeightNewtons * ((sign * (machine.CentreX - trailing) * Math.Cos(theta)) - (machine.CentreZ * Math.Sin(theta)));
         flat.CentreHeight = machine.CentreZ;
         flat.DownPerPull = down;
-        flat.LineHeight = NoseKernel.LineHeight(zh, sign * (trailing - xh), pitchRadians);
+        flat.LineHeight = NoseKernel.LineHeight(zh, sign * (trailing - xh), Math.Atan(down));
         flat.NoseLimit = NoseKernel.Lift(flat.NoseMoment, flat.LineHeight, flat.CentreHeight);
         flat.PowerLimit = tower.EnginePower is { } power ? Math.Max(0, (tower.Efficiency.DecimalFractions * (double)power.Watts / tower.PullSpeed.MetersPerSecond) - flat.GradeForce) : double.PositiveInfinity;
         flat.RatingLimit = tower.HitchRating?.Newtons ?? double.PositiveInfinity;

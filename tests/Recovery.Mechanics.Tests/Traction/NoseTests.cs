@@ -47,6 +47,21 @@ public class NoseTests
         Assert.Equal(flat.NoseMoment / 3, flat.Load[0], 1e-6);
     }
 
+    /// <summary>tan(10 deg)/cos(30 deg) = 0.176327/0.866025 = 0.203605: 20.36 kN down for 100 kN along, 17.63 without the yaw. Hitch 0.9 m behind the trailing axle, 0.5 m high: 0.5 + 0.9 x 0.203605 = 0.683244 m.</summary>
+    [Fact]
+    public void A_line_that_falls_and_slants_presses_with_its_whole_tension()
+    {
+        var flat = CapabilityFlat.From(ReferencePlans.Tractor(18), 10 * Math.PI / 180, 30 * Math.PI / 180);
+        Assert.Equal(0.203605, flat.DownPerPull, 5e-7);
+        Assert.Equal(0.203605, flat.LoadPerPull.Sum(), 5e-7);
+        Assert.Equal(0.683244, flat.LineHeight, 5e-7);
+        Assert.Equal(0.176327, CapabilityFlat.From(ReferencePlans.Tractor(18), 10 * Math.PI / 180).DownPerPull, 5e-7);
+        var site = ReferencePlans.Site() with { LinePitch = Angle.FromDegrees(10), LineYaw = Angle.FromDegrees(30) };
+        var capability = ReferencePlans.AsFound().With(site).Assess().Capability;
+        double Sum(double pull) => capability.AxleLoadsWhilePulling(KN(pull)).Sum(f => f.Kilonewtons);
+        Assert.Equal(20.36, Sum(100) - Sum(0), 0.005);
+    }
+
     [Theory]
     [CheckRows("traction", "hitch-rule")]
     public void The_hitch_rule_is_the_caution_of_the_steady_formula(CheckRow row) =>
