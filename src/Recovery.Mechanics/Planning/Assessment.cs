@@ -34,6 +34,9 @@ public sealed class Assessment
     /// <summary>Gets what it takes.</summary>
     public PullDemand Demand => _context.Demand;
 
+    /// <summary>Gets the axle loads of the stuck machine before the pull and in it, beside the demand; null where place or height of its attachment is not known.</summary>
+    public StuckLoads? StuckLoads => Planning.StuckLoads.Of(Plan, Demand);
+
     /// <summary>Gets what the towing machine has.</summary>
     public PullCapability Capability => _context.Capability;
 

@@ -94,6 +94,7 @@ internal static class AssessmentReport
         rows.Add(Row(w, w.Say("demand.together"), d.LowNewtons, d.CentralNewtons, d.HighNewtons));
         w.Table([w.Say("demand.header", w.Display.ForceUnit), w.Say("low"), w.Say("central"), w.Say("high")], rows);
         AssessmentReportMire.Basis(w, d);
+        if (a.StuckLoads is { } loads) AssessmentReportMire.Loads(w, loads);
         if (d.MethodRatio is { } ratio) w.Paragraph("demand.rule-ratio", w.Display.Force(d.DepthRuleNewtons), w.Display.Force(d.PlanningHigh.Newtons), Text.Number(ratio, 2));
         else w.Paragraph("demand.rule", w.Display.Force(d.DepthRuleNewtons), w.Display.Force(d.PlanningHigh.Newtons));
         w.Paragraph(d.Stuck.Wheels == WheelMotion.Locked ? "demand.locked" : "demand.turning", w.Display.Force(d.CentralLocked.Newtons));

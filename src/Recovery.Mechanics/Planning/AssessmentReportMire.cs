@@ -12,6 +12,8 @@ internal static class AssessmentReportMire
     public static void Basis(ReportBuilder w, PullDemand demand)
     {
         foreach (var bound in demand.Basis) w.Item("- ", w.Say(bound.Bound == DemandBound.Low ? "demand.bound-low" : bound.Bound == DemandBound.High ? "demand.bound-high" : "demand.bound-central", bound.How));
+        if (demand.ByFrame is [var linked, var straight])
+            w.Paragraph("demand.frames", w.Display.Force(linked.Total.LowNewtons), w.Display.Force(linked.Total.CentralNewtons), w.Display.Force(linked.Total.HighNewtons), w.Display.Force(straight.Total.LowNewtons), w.Display.Force(straight.Total.CentralNewtons), w.Display.Force(straight.Total.HighNewtons));
         var goesOn = demand.Sustained;
         if (!goesOn.Equals(demand.Total)) w.Paragraph("demand.first-movement", w.Display.Force(goesOn.LowNewtons), w.Display.Force(goesOn.CentralNewtons), w.Display.Force(goesOn.HighNewtons));
         var stuck = demand.Stuck;
@@ -33,6 +35,13 @@ internal static class AssessmentReportMire
         }
 
         if (demand.Compiled.Flat.Grade > 0 && demand.DepthRuleNewtons > 0) w.Paragraph("demand.grade-summed");
+    }
+
+    /// <summary>What the height of the pull moves between the axles.</summary>
+    public static void Loads(ReportBuilder w, StuckLoads loads)
+    {
+        w.Paragraph("demand.height", w.Display.Force(loads.Pull.Newtons), w.Display.Length(loads.Height.Meters, 2));
+        w.Table([w.Say("demand.height-header", w.Display.ForceUnit), w.Say("demand.height-before"), w.Say("demand.height-pulled")], loads.Before.Axles.Select((axle, i) => (IReadOnlyList<string>)[axle.Name, w.Display.Cell(loads.Before.Newtons[i]), w.Display.Cell(loads.Pulled.Newtons[i])]).ToList());
     }
 
     /// <summary>What its own axles grip, and what lightening does to the soil it would need.</summary>

@@ -15,6 +15,7 @@ internal static class AssumptionList
     private static readonly Assumption Yield = new("assume.attachment-loads", "working and yield load of the attachments", "not known, the loads there are printed", "Their maker or dealer can say whether they carry it.", RiggingSources.Levels);
 
     private static readonly Assumption Straight = new("assume.line-straight", "how the line runs between the two hitches, in height and in plan", "level and straight", "An inclined or slanting line carries more for the same pull and loads or lightens both machines.", PlanningSources.LineInclined);
+    private static readonly Assumption Height = new("assume.attachment-height", "where on the stuck machine the line is made fast, along it and above the ground", "not known; the axle loads in the pull are not listed", "A pull above the ground takes load off the axles that trail and puts it on those that lead; a slanting line lifts or presses besides.", GeneralSources.Statics);
     private static readonly Assumption Second = new("assume.second-pull", "whether this strap has already been pulled today", "a first pull; a second one is reckoned beside", "A strap that was pulled a moment ago is about twice as stiff: the same take-up loads it harder.", Lines.LinesSources.NylonWebbing);
     private static readonly Assumption Under = new("assume.brakes", "which wheels of the stuck machine have brakes or can be locked by its drive", "every wheel", "Wheels that cannot lock lower the high.", ResistanceSources.Composition);
 
@@ -25,6 +26,7 @@ internal static class AssumptionList
         if (plan.RemouldingIndexBorrowed) all.Add(CapabilityAssumptions.RemouldingIndex);
         foreach (var assumption in CapabilityAssumptions.List(plan.Tower)) all.Add(assumption);
         if (plan.Site.IsStraight) all.Add(Straight);
+        if (!StuckLoads.Known(plan)) all.Add(Height);
         if (plan.Procedure.SecondPull is null) all.Add(Second);
         if (plan.Stuck.Wheels != WheelMotion.Turning && plan.Stuck.Machine.Axles.All(a => a.Braked)) all.Add(Under);
         if (plan.Rig.Parts.Any(p => p is Strap { Choked: true, AngleOfChoke: null })) all.Add(RigAssumptions.Choke);

@@ -34,6 +34,8 @@ internal static class PlanFingerprint
         {
             hash.Add(point.WorkingLoad?.Newtons ?? -1);
             hash.Add(point.Yield?.Newtons ?? -1);
+            hash.Add(point.Position?.Meters ?? double.MaxValue);
+            hash.Add(point.Height?.Meters ?? -1);
         }
 
         foreach (var part in plan.Rig.Parts) hash.Add(part + "|" + Seen(part));

@@ -79,6 +79,9 @@ public sealed class PullDemand
     /// <summary>Gets what goes on holding at central once the machine has broken loose: the central of <see cref="Sustained"/>.</summary>
     public Force AfterBreakout => Sustained.Central;
 
+    /// <summary>Gets the whole band on each frame that was worked: the declared one alone, or linked axles and a straight frame where the suspension is undeclared and matters. <see cref="Total"/> takes the less favourable at each bound.</summary>
+    public IReadOnlyList<FrameDemand> ByFrame => _straight is null ? [On(_linked)] : [On(_linked), On(_straight)];
+
     /// <summary>Gets how each bound arises: low, central, high.</summary>
     public IReadOnlyList<BoundBasis> Basis => [BoundWords.Of(this, DemandBound.Low), BoundWords.Of(this, DemandBound.Central), BoundWords.Of(this, DemandBound.High)];
 
@@ -341,6 +344,12 @@ public sealed class PullDemand
         if (!(other.Central.Total > bounds.Central.Total * (1 + SameForce))) return linked;
         bounds.Central = other.Central;
         return straight;
+    }
+
+    private static FrameDemand On(CompiledStuckMachine frame)
+    {
+        DemandBounds.Evaluate(frame.Flat, frame.Assumptions, out var bounds);
+        return new FrameDemand(frame.Frame, bounds.Low.Total, bounds.Central.Total, bounds.High.Total);
     }
 
     private static DemandAssumptions Loose(CompiledStuckMachine compiled, bool brokenLoose)

@@ -35,6 +35,12 @@ public sealed record AttachmentPoint
     /// <summary>Gets its yield load, of one side where a bridle holds on two; null where none is published. Accepted range 1 to 20,000 kN.</summary>
     public Force? Yield { get; init => field = value is { } v ? Force.FromNewtons(Guard.Newtons(v, 1, 20000, nameof(Yield))) : null; }
 
+    /// <summary>Gets its place along its machine, x forward from the foremost axle; null where it was not measured, and then an axle is taken at its own place. Accepted range -40 to 15 m.</summary>
+    public Length? Position { get; init => field = value is { } v ? Length.FromMeters(Guard.Metres(v, -40, 15, nameof(Position))) : null; }
+
+    /// <summary>Gets its height above the ground; null where it was not measured. Accepted range 0 to 6 m.</summary>
+    public Length? Height { get; init => field = value is { } v ? Length.FromMeters(Guard.Metres(v, 0, 6, nameof(Height))) : null; }
+
     internal bool Forbidden => Kind is AttachmentKind.TowBall or AttachmentKind.TieDownEye or AttachmentKind.AboveDrawbar || (Kind is AttachmentKind.RearAxle or AttachmentKind.TowEye && !ApprovedByMaker);
 
     /// <summary>Gives the same with another value: its working load. For callers whose language has no <c>with</c>.</summary>
@@ -46,6 +52,16 @@ public sealed record AttachmentPoint
     /// <param name="yield">The value, as in <see cref="Yield"/>.</param>
     /// <returns>The changed copy.</returns>
     public AttachmentPoint WithYield(Force? yield) => this with { Yield = yield };
+
+    /// <summary>Gives the same with another value: its place along its machine. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="position">The value, as in <see cref="Position"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public AttachmentPoint WithPosition(Length? position) => this with { Position = position };
+
+    /// <summary>Gives the same with another value: its height above the ground. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="height">The value, as in <see cref="Height"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public AttachmentPoint WithHeight(Length? height) => this with { Height = height };
 
     /// <summary>Gives the attachment in words, invariant culture.</summary>
     /// <returns>Name and kind.</returns>

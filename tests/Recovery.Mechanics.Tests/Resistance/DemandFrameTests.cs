@@ -81,6 +81,20 @@ public class DemandFrameTests
         Assert.Equal(ratio > 0.1 ? found.Required!.Value : found.Available!.Value, counted, 1e-9);
     }
 
+    /// <summary>Worked example, linked: 156.9, 364.7, 817.7 kN; on a straight frame 155.7 (155.5 with the critical index of the linked axles), 364.7, 821.5 kN.</summary>
+    [Fact]
+    public void An_undeclared_suspension_shows_both_bands()
+    {
+        var demand = PullDemand.Estimate(StuckHarvester(Suspension.Undeclared));
+        Assert.Equal([Suspension.Equalised, Suspension.StraightFrame], demand.ByFrame.Select(f => f.Frame));
+        Assert.Equal([156.9, 364.7, 817.7], Rounded(demand.ByFrame[0]));
+        Assert.Equal([155.7, 364.7, 821.5], Rounded(demand.ByFrame[1]));
+        Assert.StartsWith("straight frame: ", demand.ByFrame[1].ToString(), StringComparison.Ordinal);
+        Assert.Equal(817.7, Rounded(Assert.Single(PullDemand.Estimate(StuckHarvester()).ByFrame))[2]);
+    }
+
+    private static double[] Rounded(FrameDemand demand) => [Math.Round(demand.Total.LowNewtons / 1000, 1), Math.Round(demand.Total.CentralNewtons / 1000, 1), Math.Round(demand.Total.HighNewtons / 1000, 1)];
+
     [Fact]
     public void An_undeclared_suspension_shows_the_frame_that_governs_everywhere()
     {
