@@ -12,8 +12,6 @@ internal static class AssessmentReportMire
     public static void Basis(ReportBuilder w, PullDemand demand)
     {
         foreach (var bound in demand.Basis) w.Item("- ", w.Say(bound.Bound == DemandBound.Low ? "demand.bound-low" : bound.Bound == DemandBound.High ? "demand.bound-high" : "demand.bound-central", bound.How));
-        if (demand.ByFrame is [var linked, var straight])
-            w.Paragraph("demand.frames", w.Display.Force(linked.Total.LowNewtons), w.Display.Force(linked.Total.CentralNewtons), w.Display.Force(linked.Total.HighNewtons), w.Display.Force(straight.Total.LowNewtons), w.Display.Force(straight.Total.CentralNewtons), w.Display.Force(straight.Total.HighNewtons));
         var goesOn = demand.Sustained;
         if (!goesOn.Equals(demand.Total)) w.Paragraph("demand.first-movement", w.Display.Force(goesOn.LowNewtons), w.Display.Force(goesOn.CentralNewtons), w.Display.Force(goesOn.HighNewtons));
         var stuck = demand.Stuck;
@@ -34,6 +32,8 @@ internal static class AssessmentReportMire
             w.Paragraph("demand.floor-key");
         }
 
+        if (demand.ByFrame is [var linked, var straight])
+            w.Paragraph("demand.frames", w.Display.Force(linked.Total.LowNewtons), w.Display.Force(linked.Total.CentralNewtons), w.Display.Force(linked.Total.HighNewtons), w.Display.Force(straight.Total.LowNewtons), w.Display.Force(straight.Total.CentralNewtons), w.Display.Force(straight.Total.HighNewtons));
         if (demand.Compiled.Flat.Grade > 0 && demand.DepthRuleNewtons > 0) w.Paragraph("demand.grade-summed");
     }
 
