@@ -150,7 +150,8 @@ public class SolverTests
         var (k, m1, m2, v, p, rs, rk, n, which) = x;
         var drive = which switch { 0 => TowDrive.ConstantPull(N(p)), 1 => TowDrive.RaisedPull(N(p), Duration.FromSeconds(1)), 2 => TowDrive.LockedGear(N(p), Mps(0.8)), _ => TowDrive.SteadyHaul() };
         var line = new LineAssembly([new LineSegment("strap", LoadElongation.PowerLaw(M(9), KN(1e4), Frac(1), n, Test), PerMetre(2)), new LineSegment("rope", Linear(9, 20000e3, Math.Min(1, 20000e3 / k / 9)), PerMetre(2))], M(0.3));
-        var run = TakeUp.Simulate(new TakeUpCase(line, Kg(m1), drive, Mps(v)).WithCasualty(Kg(m2), N(rs), N(rk * rs)).WithSpan(Duration.FromSeconds(5)));
+        var run = TakeUp.Simulate(new TakeUpCase(line, Kg(m1), drive, Mps(v)).WithCasualty(Kg(m2), N(rs), N(rk * rs)).WithSpan(Duration.FromSeconds(5)).WithTolerance(1e-12));
+        // The audit follows the tolerance of a step: at the default of 1e-11 a rare start of a power law adds up to 2.4e-9, at 1e-12 the same case leaves 4e-12.
         return run.EnergyError < 1e-9 && run.History.All(h => h.TensionNewtons >= 0) && run.Events.Zip(run.Events.Skip(1), (a, b) => b.Seconds >= a.Seconds).All(ok => ok);
     });
 
