@@ -29,13 +29,7 @@ public sealed record PartCheck
     public PlaceKind Kind => _place.Kind;
 
     /// <summary>Gets the name of the place in words.</summary>
-    public string Name => Kind switch
-    {
-        PlaceKind.Bight when _runs => Part.Name + ", bight in the eye (0.5)",
-        PlaceKind.Bight => Part.Name + ", eye on the bight (0.5)",
-        PlaceKind.BightWithFigure => Part.Name + ", bight (maker's figure)",
-        _ => Part is Bridle ? Part.Name + ", leg" : Part.Name,
-    };
+    public string Name => NameOf(Part, Kind, _runs);
 
     /// <summary>Gets the share of the line load it carries, the upper end of friction.</summary>
     public double Share => _place.Share;
@@ -102,4 +96,13 @@ public sealed record PartCheck
     private static Force? Known(double newtons) => double.IsNaN(newtons) || double.IsInfinity(newtons) ? null : Force.FromNewtons(newtons);
 
     private static double? Finite(double value) => double.IsNaN(value) || double.IsInfinity(value) ? null : value;
+
+    /// <summary>The name of a place of a part.</summary>
+    internal static string NameOf(RigPart part, PlaceKind kind, bool runs) => kind switch
+    {
+        PlaceKind.Bight when runs => part.Name + ", bight in the eye (0.5)",
+        PlaceKind.Bight => part.Name + ", eye on the bight (0.5)",
+        PlaceKind.BightWithFigure => part.Name + ", bight (maker's figure)",
+        _ => part is Bridle ? part.Name + ", leg" : part.Name,
+    };
 }

@@ -11,7 +11,7 @@ internal static class RigStrengthFindings
     /// <summary>A pass by less than this factor says so (judgement; <see cref="RiggingSources.Levels"/>).</summary>
     public const double Near = 1.1;
 
-    public static void Add(RigCheck check, List<Finding> findings) => Add(check.Places, check.Outcomes, check.Loads.Output, i => check.Part(i).Name, check.Loads.Procedure.SecondPull is null, findings);
+    public static void Add(RigCheck check, List<Finding> findings) => Add(check.Places, check.Outcomes, check.Loads.Output, check.PlaceName, check.Loads.Procedure.SecondPull is null, findings);
 
     /// <summary>The same for any arrangement.</summary>
     public static void Add(RigPlace[] places, RigOutcome[] outcomes, in LineLoadOutput loads, Func<int, string> name, bool secondPullOpen, List<Finding> findings)

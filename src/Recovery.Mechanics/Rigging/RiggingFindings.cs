@@ -44,7 +44,7 @@ internal static class RiggingFindings
 
     public static readonly FindingDefinition EyeOpensWide = new("rig.eye-opens-wide", Severity.Caution, "The bight of the {subject} opens the eye it lies in by {available}, a soft eye bears {required}.", "A longer eye, or a bight that lies thinner.", RiggingSources.SoftEye);
     public static readonly FindingDefinition BridleWears = new("rig.bridle-wears", Severity.Note, "The {subject} slides in the eye under load, strap on strap: surging heats it and can melt its surface.", "No surging; look at bight and eye after every pull.", RiggingSources.SlidingStrap);
-    public static readonly FindingDefinition SteelOnFreeEnd = new("rig.steel-on-free-end", Severity.Caution, "Where another part lets go, the {subject} is steel on a free end and flies, {available} at the most.", "A soft shackle of the same strength in place of a shackle, a strap in place of chain or wire rope: no steel then flies but what breaks or tears off.", LinesSources.ReleaseWave);
+    public static readonly FindingDefinition SteelOnFreeEnd = new("rig.steel-on-free-end", Severity.Caution, "Where another part lets go, the {subject} is steel on a free end and flies; the list of what lets go says how fast.", "A soft shackle of the same strength in place of a shackle, a strap in place of chain or wire rope: no steel then flies but what breaks or tears off.", LinesSources.ReleaseWave);
 
     /// <summary>All kinds of the room.</summary>
     public static IEnumerable<FindingDefinition> All { get; } =

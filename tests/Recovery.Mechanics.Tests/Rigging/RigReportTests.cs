@@ -17,7 +17,7 @@ namespace Recovery.Mechanics.Tests.Rigging;
 public class RigReportTests
 {
     [Fact]
-    public void Steel_that_flies_where_another_part_lets_go_is_a_caution_of_the_plan_with_its_bound()
+    public void Steel_that_flies_where_another_part_lets_go_is_a_caution_of_the_plan_and_its_bound_stands_in_the_list()
     {
         // Worked rig: the 8 kg shackle flies at up to 142.2 m/s where an axle strap lets go, soft end of the worked plan; printed to one figure, rounded up.
         var check = Check(ReferenceRigs.Worked(), Gear(2));
@@ -26,11 +26,8 @@ public class RigReportTests
         var finding = Assert.Single(findings);
         Assert.Equal("rig.steel-on-free-end", finding.Id);
         Assert.Equal(Severity.Caution, finding.Severity);
-        Assert.Equal(200, finding.Available);
-        Assert.Contains("the shackle is steel on a free end and flies, 200 m/s at the most", finding.Message, StringComparison.Ordinal);
-
-        // 142.2 m/s is 318 mph: 400 to one figure.
-        Assert.Contains("400 mph at the most", new Display(DisplayUnits.Imperial).Fill(new Finding(RiggingFindings.SteelOnFreeEnd, "shackle", available: 142.2, unit: "m/s"), RiggingFindings.SteelOnFreeEnd.Message), StringComparison.Ordinal);
+        Assert.Contains("the shackle is steel on a free end and flies", finding.Message, StringComparison.Ordinal);
+        Assert.Contains(check.Failures, f => f.Part != "shackle" && f.Hardware.Contains("shackle") && f.SpeedText == "up to 200 m/s");
         Assert.Contains(ReferencePlans.AsFound().Assess().Findings, f => f.Id == "rig.steel-on-free-end" && f.Subject == "shackle");
         Assert.DoesNotContain(ReferencePlans.AsFound().With(ReferenceRigs.Worked().Replace("shackle", new SoftShackle("soft shackle", Rating.BreakingStrengthTonnes(60)))).Assess().Findings, f => f.Id == "rig.steel-on-free-end");
     }
