@@ -39,13 +39,13 @@ public sealed record Tyre
     }
 
     /// <summary>Gets the unloaded section width b.</summary>
-    public Length SectionWidth { get; }
+    public Length SectionWidth { get; private init; }
 
     /// <summary>Gets the unloaded overall diameter d.</summary>
-    public Length OverallDiameter { get; }
+    public Length OverallDiameter { get; private init; }
 
     /// <summary>Gets the section height h.</summary>
-    public Length SectionHeight { get; }
+    public Length SectionHeight { get; private init; }
 
     /// <summary>Gets the diameter of the rim, d - 2 h.</summary>
     public Length RimDiameter => Length.FromMeters(OverallDiameter.Meters - (2 * SectionHeight.Meters));
@@ -106,6 +106,9 @@ public sealed record Tyre
         var ratio = MeasuredDeflectionRatio is { } measured ? Math.Min(0.6, Math.Max(0.01, measured.DecimalFractions * Compliance(pascals) / Compliance(Inflation.Pascals))) : (double?)null;
         return this with { Inflation = Pressure.FromPascals(pascals), MeasuredDeflectionRatio = ratio is { } r ? Ratio.FromDecimalFractions(r) : null };
     }
+
+    /// <summary>The same tyre with other dimensions, all within their ranges: what sampling does to a reading. Dimensions no longer follow from a marking.</summary>
+    internal Tyre Resized(double widthMetres, double diameterMetres, double heightMetres) => this with { SectionWidth = Length.FromMeters(widthMetres), OverallDiameter = Length.FromMeters(diameterMetres), SectionHeight = Length.FromMeters(heightMetres), Marking = null };
 
     /// <summary>Gives the static deflection under a load.</summary>
     /// <param name="load">Wheel load, 0 to 500 kN.</param>

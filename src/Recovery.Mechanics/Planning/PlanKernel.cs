@@ -15,6 +15,9 @@ internal static class PlanKernel
     // Levels of the standard checks of the pull.
     private const double Stop = 0.9, Undecided = 1.1, Bogged = CapabilityFindings.BogShare, NoseLifts = 1;
 
+    // Angle from which a line off the direction of the pull is objected to.
+    private const double Mentioned = 2 * Math.PI / 180;
+
     /// <summary>Cone index that the sustained pull is worked on, and the one for the imposable pull.</summary>
     public static void TowerIndices(PlanNumbers n, ReadOnlySpan<double> factors, out double sustained, out double imposable)
     {
@@ -51,6 +54,7 @@ internal static class PlanKernel
         var push = Capability(n, w, traction, onSoil, ref o);
         var worst = n.Standing;
         Pull(n.Compiled.Tower, push, o, ref worst);
+        Surroundings(n, w, o, ref worst);
         if (n.Compiled.Line is not null) Gear(n, w, push, ref o, ref worst);
         else o.Steady = o.Procedure = double.NaN;
         var line = double.IsNaN(o.Procedure) ? o.Imposable : o.Procedure;
@@ -76,6 +80,7 @@ internal static class PlanKernel
         var method = f[(int)PlanFactor.Method];
         o.Demand = terms.Total * method;
         o.Turning = o.Demand;
+        o.BellyDrags = flat.BellyArea > 0 && !a.Vented && !(terms.UpliftDeveloped > 0);
         if (state.Locked)
         {
             state.Locked = false;
@@ -106,6 +111,26 @@ internal static class PlanKernel
         else if (o.Sustained < Undecided * o.Demand) Raise(ref worst, Severity.Caution);
         if (o.Sustained < Bogged * tower.Weight) Raise(ref worst, Severity.Caution);
         if (o.Imposable > tower.RatingLimit) Raise(ref worst, Severity.Caution);
+    }
+
+    /// <summary>The belly, the way the machine may roll, and what the line does sideways and down to the hitch.</summary>
+    private static void Surroundings(PlanNumbers n, PlanScratch w, in PlanOutcome o, ref Severity worst)
+    {
+        var tower = n.Compiled.Tower;
+        if (o.BellyDrags) Raise(ref worst, Severity.Caution);
+        if (o.Imposable * tower.DownPerPull > n.VerticalRating) Raise(ref worst, Severity.Caution);
+        if (n.Yaw > Mentioned)
+        {
+            var sideways = SidePullKernel.Sideways(o.Imposable * n.Compiled.Tension, n.Pitch, n.Yaw);
+            Raise(ref worst, SidePullKernel.LoadedSide(tower.Weight, 0, tower.CentreHeight, n.Track, sideways, n.HitchHeight) >= 1 ? Severity.Stop : Severity.Caution);
+        }
+
+        var stuck = n.Compiled.Stuck.Flat;
+        var slope = -stuck.Weight * Math.Sin(stuck.Grade);
+        if (!(slope > 0)) return;
+        var index = n.ConeIndex * w.Factors[(int)PlanFactor.StuckConeIndex];
+        if (slope > RollingAway.Holds(stuck, SoilKernel.RatingConeIndex(index, Math.Min(1, n.RemouldingIndex * w.Factors[(int)PlanFactor.StuckRemouldingIndex])))) Raise(ref worst, n.FreedMachineHeld ? Severity.Caution : Severity.Stop);
+        else if (slope > RollingAway.Holds(stuck, index)) Raise(ref worst, Severity.Caution);
     }
 
     private static double Nose(CapabilityFlat tower, double push, double line) => NoseKernel.Ratio(tower.NoseMoment, tower.LineHeight, tower.CentreHeight, Math.Max(0, push - tower.GradeForce), line);

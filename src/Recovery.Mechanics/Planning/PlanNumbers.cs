@@ -15,12 +15,13 @@ internal sealed class PlanNumbers
     private static readonly HashSet<string> Sampled = new(StringComparer.Ordinal)
     {
         "pull.will-not-move-it", "pull.undecided", "pull.nose-lift", "pull.nose-light", "pull.puller-may-bog", "pull.hitch-rating-exceeded",
-        "rig.below-floor", "rig.bight-below", "rig.bight-no-evidence", "rig.partial-factors", "rig.shackle-peak", "rig.shackle-rated", "rig.rated-exceeded", "rig.careless-low", "rig.second-pull-low",
+        "rig.below-floor", "rig.bight-below", "rig.bight-no-evidence", "rig.partial-factors", "rig.shackle-peak", "rig.shackle-rated", "rig.rated-exceeded", "rig.careless-low", "rig.careless-parts", "rig.second-pull-low",
         "rig.attachment-working-load", "rig.attachment-yield", "line.locked-gear-not-met",
+        "mire.belly-drags", "pull.drawbar-vertical", "plan.line-sideways", "plan.runs-away", "plan.may-run-away",
     };
 
-    /// <summary>Makes the numbers; the severity of the findings that are not sampled is worked out unless it is given.</summary>
-    public PlanNumbers(RecoveryPlan plan, Severity? standing = null)
+    /// <summary>Makes the numbers and works out the severity of the findings that are not sampled.</summary>
+    public PlanNumbers(RecoveryPlan plan)
     {
         Compiled = plan.Compiled;
         Locked = plan.Stuck.Wheels == WheelMotion.Locked;
@@ -35,12 +36,13 @@ internal sealed class PlanNumbers
         Drawbar = Limits(plan.Rig.Drawbar);
         Casualty = Limits(plan.Rig.Casualty);
         CasualtyShare = plan.Rig.Bridle?.LegShareWithFriction ?? 1;
-        if (standing is { } given)
-        {
-            Standing = given;
-            return;
-        }
-
+        VerticalRating = plan.Tower.HitchVerticalRating?.Newtons ?? double.PositiveInfinity;
+        FreedMachineHeld = plan.Site.FreedMachineHeld;
+        Pitch = plan.Site.LinePitch.Radians;
+        Yaw = Math.Abs(plan.Site.LineYaw.Radians);
+        HitchHeight = plan.Tower.HitchHeight.Meters;
+        Track = double.PositiveInfinity;
+        foreach (var axle in plan.Tower.Machine.Axles) Track = Math.Min(Track, axle.TrackWidth.Meters);
         foreach (var finding in plan.Assess().Findings)
         {
             if (finding.Severity > Standing && !Sampled.Contains(finding.Id)) Standing = finding.Severity;
@@ -72,6 +74,21 @@ internal sealed class PlanNumbers
     public (double Working, double Yield) Casualty { get; }
 
     public double CasualtyShare { get; }
+
+    /// <summary>Load down on the hitch that its maker allows; infinite where it is not known.</summary>
+    public double VerticalRating { get; }
+
+    public bool FreedMachineHeld { get; }
+
+    public double Pitch { get; }
+
+    /// <summary>Angle of the line off to the side, whichever.</summary>
+    public double Yaw { get; }
+
+    public double HitchHeight { get; }
+
+    /// <summary>Narrowest track width of the towing machine.</summary>
+    public double Track { get; }
 
     /// <summary>Worst severity among the findings that do not turn on sampled numbers.</summary>
     public Severity Standing { get; } = Severity.Note;

@@ -27,6 +27,9 @@ internal struct PlanOutcome
     /// <summary>Share of the nose moment used up.</summary>
     public double Nose;
 
+    /// <summary>Whether the belly's uplift cannot develop, so that it drags.</summary>
+    public bool BellyDrags;
+
     /// <summary>The verdict that these numbers give.</summary>
     public Verdict Verdict;
 

@@ -1,3 +1,4 @@
+using Recovery.Mechanics.Resistance;
 using Recovery.Mechanics.Terramechanics;
 
 namespace Recovery.Mechanics.Planning;
@@ -10,9 +11,11 @@ internal static class RollingAway
         plan.Tower.HardSurfaceInReach ? Holds(plan, double.PositiveInfinity) : Holds(plan, System.Math.Max(plan.Stuck.Soil.ConeIndex.Pascals, plan.Compiled.Tower.FirmestIndex));
 
     /// <summary>Rolling resistance of the whole machine at slip 0 on a cone index, radial constants, N.</summary>
-    public static double Holds(RecoveryPlan plan, double coneIndexPascals)
+    public static double Holds(RecoveryPlan plan, double coneIndexPascals) => Holds(plan.Compiled.Stuck.Flat, coneIndexPascals);
+
+    /// <summary>The same from plain numbers.</summary>
+    public static double Holds(DemandFlat f, double coneIndexPascals)
     {
-        var f = plan.Compiled.Stuck.Flat;
         double sum = 0;
         for (var i = 0; i < f.Count.Length; i++)
         {

@@ -64,6 +64,8 @@ public sealed record Bridle : RigPart
         }
     }
 
+    internal Bridle WithSpacing(double metres) => new(Strap, metres) { DeclaredLean = DeclaredLean, LeanOfSite = LeanOfSite, WideAngleAccepted = WideAngleAccepted, EyeLength = EyeLength, BightThickness = BightThickness };
+
     internal Bridle WithStrap(Strap strap) => new(strap, SpacingMetres) { DeclaredLean = DeclaredLean, LeanOfSite = LeanOfSite, WideAngleAccepted = WideAngleAccepted, EyeLength = EyeLength, BightThickness = BightThickness };
 
     internal double SpacingMetres { get; }

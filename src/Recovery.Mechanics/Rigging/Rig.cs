@@ -45,8 +45,8 @@ public sealed class Rig
         LineParts = lines.AsReadOnly();
     }
 
-    private Rig(Rig other, IEnumerable<RigPart> parts, double? wear, double twist)
-        : this(other.Drawbar, parts, other.Casualty)
+    private Rig(AttachmentPoint drawbar, IEnumerable<RigPart> parts, AttachmentPoint casualty, double? wear, double twist)
+        : this(drawbar, parts, casualty)
     {
         DeclaredWear = wear;
         TwistFactor = twist;
@@ -120,20 +120,23 @@ public sealed class Rig
     {
         Guard.NotNull(replacement, nameof(replacement));
         if (!Parts.Any(p => p.Name == name)) throw new ArgumentException("The rig has no part named '" + name + "'.", nameof(name));
-        return new Rig(this, Parts.Select(p => p.Name == name ? replacement : p), DeclaredWear, TwistFactor);
+        return new Rig(Drawbar, Parts.Select(p => p.Name == name ? replacement : p), Casualty, DeclaredWear, TwistFactor);
     }
 
     /// <summary>Declares the wear factor of the gear.</summary>
     /// <param name="factor">1.0 thoroughly inspected, 1.10 used often without thorough inspection, 1.2 yard slings; 1 to 1.5.</param>
     /// <returns>The rig.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The factor is outside its range.</exception>
-    public Rig WithWear(double factor) => new(this, Parts, Guard.Range(factor, 1, 1.5, string.Empty, nameof(factor)), TwistFactor);
+    public Rig WithWear(double factor) => new(Drawbar, Parts, Casualty, Guard.Range(factor, 1, 1.5, string.Empty, nameof(factor)), TwistFactor);
 
     /// <summary>Declares the twist factor of a fibre line that can twist.</summary>
     /// <param name="factor">From a test of that line, 1 to 2.</param>
     /// <returns>The rig.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The factor is outside its range.</exception>
-    public Rig WithTwist(double factor) => new(this, Parts, DeclaredWear, Guard.Range(factor, 1, 2, string.Empty, nameof(factor)));
+    public Rig WithTwist(double factor) => new(Drawbar, Parts, Casualty, DeclaredWear, Guard.Range(factor, 1, 2, string.Empty, nameof(factor)));
+
+    /// <summary>The same rig made fast to other points: what sampling does to their numbers.</summary>
+    internal Rig WithAttachments(AttachmentPoint drawbar, AttachmentPoint casualty) => new(drawbar, Parts, casualty, DeclaredWear, TwistFactor);
 
     /// <summary>The rig with its line lying off the direction of the pull: a bridle whose lean nobody declared leans by as much.</summary>
     internal Rig AtYaw(Angle yaw) => Bridle is { } bridle && !bridle.LeanOfSite.Radians.Equals(yaw.Radians) ? Replace(bridle.Name, bridle with { LeanOfSite = yaw }) : this;

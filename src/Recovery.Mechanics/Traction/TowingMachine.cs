@@ -39,10 +39,10 @@ public sealed partial record TowingMachine
     public Soil Soil { get; init => field = Guard.NotNull(value, nameof(Soil)); }
 
     /// <summary>Gets the position x of the hitch.</summary>
-    public Length HitchPosition { get; }
+    public Length HitchPosition { get; private init; }
 
     /// <summary>Gets the height of the hitch.</summary>
-    public Length HitchHeight { get; }
+    public Length HitchHeight { get; private init; }
 
     /// <summary>Gets whether it pulls forwards or in reverse.</summary>
     public PullDirection Direction { get; }
@@ -144,6 +144,9 @@ public sealed partial record TowingMachine
     /// <param name="hitchVerticalRating">The value, as in <see cref="HitchVerticalRating"/>.</param>
     /// <returns>The changed copy.</returns>
     public TowingMachine WithHitchVerticalRating(Force? hitchVerticalRating) => this with { HitchVerticalRating = hitchVerticalRating };
+
+    /// <summary>The same machine with its hitch elsewhere, both numbers within their ranges: what sampling does to a reading.</summary>
+    internal TowingMachine WithHitch(double positionMetres, double heightMetres) => this with { HitchPosition = Length.FromMeters(positionMetres), HitchHeight = Length.FromMeters(heightMetres) };
 
     /// <summary>Gives the machine in words, invariant culture.</summary>
     /// <returns>Machine and soil.</returns>

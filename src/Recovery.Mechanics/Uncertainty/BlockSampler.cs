@@ -1,4 +1,5 @@
 using System;
+using System.Linq;
 using System.Threading;
 using Recovery.Mechanics.Planning;
 using Recovery.Mechanics.Provenance;
@@ -40,7 +41,7 @@ internal sealed class BlockSampler
         _places = new int[inputs.Length];
         for (var i = 0; i < inputs.Length; i++)
         {
-            _places[i] = inputs[i].Input.RemakesThePlan ? -1 : inputs[i].Input.IndexIn(_numbers);
+            _places[i] = inputs[i].Input.RemakesThePlan || inputs[i].Input.Absent ? -1 : inputs[i].Input.IndexIn(_numbers);
             _remakes |= inputs[i].Input.RemakesThePlan && !inputs[i].Factor.IsFixed;
             _towerMoves |= _places[i] is (int)PlanFactor.TowerConeIndex or (int)PlanFactor.TowerRemouldingIndex or (int)PlanFactor.FirmestConeIndex;
         }
@@ -175,12 +176,19 @@ internal sealed class BlockSampler
     private void Remake(int s)
     {
         var plan = _sampler.Plan;
-        for (var i = 0; i < _places.Length; i++)
+        for (var i = 0; i < _places.Length; i++) plan = _sampler.Sampled[i].Input.Apply(plan, _columns[(i * Block) + s]);
+
+        // Made anew, a plan may raise other findings: its severity is worked out again.
+        try
         {
-            if (_sampler.Sampled[i].Input.Edit is { } edit) plan = edit(plan, _columns[(i * Block) + s]);
+            _made = new PlanNumbers(plan);
+        }
+        catch (ArgumentException e)
+        {
+            var made = _sampler.Sampled.Select((i, k) => i.Input.RemakesThePlan ? "'" + i.Input.Key + "' at " + Text.Number(_columns[(k * Block) + s]) : string.Empty).Where(t => t.Length > 0);
+            throw new ArgumentException("The inputs " + string.Join(", ", made) + " times the plan's values together make no plan: " + e.Message, e);
         }
 
-        _made = new PlanNumbers(plan, _numbers.Standing);
         _madeScratch = new PlanScratch(_made);
         Place(_madeScratch, s);
     }

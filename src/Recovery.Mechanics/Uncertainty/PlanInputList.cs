@@ -6,7 +6,7 @@ using Recovery.Mechanics.Machines;
 using Recovery.Mechanics.Planning;
 using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Resistance;
-using Recovery.Mechanics.Rigging;
+using Recovery.Mechanics.Traction;
 using UnitsNet;
 
 namespace Recovery.Mechanics.Uncertainty;
@@ -14,7 +14,7 @@ namespace Recovery.Mechanics.Uncertainty;
 /// <summary>The inputs of a plan that can scatter.</summary>
 public static class PlanInputList
 {
-    private const string Cone = "ten cone readings beside the wheels, to 0.45 m", Remould = "remoulding index: cone before and after 100 blows on a tube sample", Scale = "a weighbridge ticket or axle scales", Strap = "a strap test: a tape along the line at one known pull";
+    private const string Cone = "ten cone readings beside the wheels, to 0.45 m", Remould = "remoulding index: cone before and after 100 blows on a tube sample", Strap = "a strap test: a tape along the line at one known pull";
 
     /// <summary>Lists them.</summary>
     /// <param name="plan">The plan.</param>
@@ -55,40 +55,68 @@ public static class PlanInputList
             list.Add(new PlanInput("rig.wear:" + name, "what wear has left of the " + name, "inspection of the " + name + ", or a new one", PlanFactor.Count, i));
         }
 
-        foreach (var load in plan.Stuck.Machine.Loads) list.Add(new PlanInput("stuck.load:" + load.Name, "mass of the " + load.Name, Scale, (p, f) => StuckLoad(p, load.Name, f)));
-        foreach (var load in plan.Tower.Machine.Loads) list.Add(new PlanInput("tower.load:" + load.Name, "mass of the " + load.Name, Scale, (p, f) => p.With(p.Tower with { Machine = Heavier(p.Tower.Machine, load.Name, f) })));
+        MachineInputs.Add(plan, list);
         for (var i = 0; i < plan.Stuck.Machine.Axles.Count; i++)
         {
             var axle = i;
-            list.Add(new PlanInput("stuck.sinkage:" + plan.Stuck.Machine.Axles[i].Name, "depth of the " + plan.Stuck.Machine.Axles[i].Name, "a rod and a tape at each wheel", (p, f) => Deeper(p, axle, f)));
+            list.Add(new PlanInput(plan, "stuck.sinkage:" + plan.Stuck.Machine.Axles[i].Name, "depth of the " + plan.Stuck.Machine.Axles[i].Name, "a rod and a tape at each wheel", new(p => new(p.Stuck.Sinkage[axle].Meters, 0, p.Stuck.Machine.Axles[axle].Tyre.OverallDiameter.Meters), (p, z) => Deeper(p, axle, z))));
         }
 
         Slopes(plan, list);
+        Belly(plan, list);
+        Tower(plan, list);
+        RigInputs.Add(plan, list);
         return list.AsReadOnly();
     }
 
-    /// <summary>Slopes, unit weight and the belly: each makes the plan anew.</summary>
+    /// <summary>Slopes, heights and unit weight: each makes the plan anew.</summary>
     private static void Slopes(RecoveryPlan plan, List<PlanInput> list)
     {
         const string Level = "a level along the pull";
-        list.Add(new("stuck.grade", "slope under the stuck machine", Level, static (p, f) => p.With(p.Stuck with { Grade = Steeper(p.Stuck.Grade, f) })));
-        list.Add(new("tower.grade", "slope under the towing machine", Level, static (p, f) => p.With(p.Tower with { Grade = Steeper(p.Tower.Grade, f) })));
-        list.Add(new("stuck.unit-weight", "unit weight of the soil", string.Empty, static (p, f) => p.With(p.Stuck with { Soil = p.Stuck.Soil with { DeclaredUnitWeight = SpecificWeight.FromNewtonsPerCubicMeter(Math.Min(24e3, Math.Max(9e3, p.Stuck.Soil.UnitWeight.NewtonsPerCubicMeter * f))) } })));
-        if (plan.Stuck.Belly is not null)
-            list.Add(new("stuck.belly-immersion", "immersion of the belly", "a tape at the belly", static (p, f) => p.Stuck.Belly is { } belly ? p.With(p.Stuck with { Belly = new Belly(belly.Length, belly.Width, Length.FromMeters(Math.Min(1.5, belly.Immersion.Meters * f))) { Middle = belly.Middle } }) : p));
+        list.Add(new(plan, "stuck.grade", "slope under the stuck machine", Level, new(static p => Slope(p.Stuck.Grade), static (p, a) => p.With(p.Stuck with { Grade = Grade.FromAngle(Angle.FromRadians(a)) }))));
+        list.Add(new(plan, "tower.grade", "slope under the towing machine", Level, new(static p => Slope(p.Tower.Grade), static (p, a) => p.With(p.Tower with { Grade = Grade.FromAngle(Angle.FromRadians(a)) }))));
+        if (plan.Stuck.EntryGrade is not null)
+            list.Add(new(plan, "stuck.entry-grade", "slope on which it drove in", Level, new(static p => Slope(p.Stuck.EntryGrade ?? Grade.Level), static (p, a) => p.Stuck.EntryGrade is null ? p : p.With(p.Stuck with { EntryGrade = Grade.FromAngle(Angle.FromRadians(a)) }))));
+        list.Add(new(plan, "stuck.unit-weight", "unit weight of the soil", string.Empty, new(static p => new(p.Stuck.Soil.UnitWeight.NewtonsPerCubicMeter, 9e3, 24e3), static (p, w) => p.With(p.Stuck with { Soil = p.Stuck.Soil with { DeclaredUnitWeight = SpecificWeight.FromNewtonsPerCubicMeter(w) } }))));
     }
 
-    private static Grade Steeper(Grade grade, double factor) => Grade.FromAngle(Angle.FromRadians(Math.Min(Math.PI / 4, Math.Max(-Math.PI / 4, grade.Radians * factor))));
+    private static void Belly(RecoveryPlan plan, List<PlanInput> list)
+    {
+        if (plan.Stuck.Belly is not { } found) return;
+        const string Tape = "a tape at the belly";
+        list.Add(new(plan, "stuck.belly-immersion", "immersion of the belly", Tape, new(static p => new(p.Stuck.Belly?.Immersion.Meters ?? 0, 0, 1.5), static (p, z) => Bellied(p, b => new Belly(b.Length, b.Width, Length.FromMeters(z)) { Middle = b.Middle }))));
+        list.Add(new(plan, "stuck.belly-length", "length of the belly on the ground", Tape, new(static p => new(p.Stuck.Belly?.Length.Meters ?? 0.1, 0.1, 15), static (p, l) => Bellied(p, b => new Belly(Length.FromMeters(l), b.Width, b.Immersion) { Middle = b.Middle }))));
+        list.Add(new(plan, "stuck.belly-width", "width of the belly on the ground", Tape, new(static p => new(p.Stuck.Belly?.Width.Meters ?? 0.1, 0.1, 5), static (p, w) => Bellied(p, b => new Belly(b.Length, Length.FromMeters(w), b.Immersion) { Middle = b.Middle }))));
+        if (found.Middle is { } middle && middle.Meters != 0)
+            list.Add(new(plan, "stuck.belly-middle", "place of the middle of the belly, from the foremost axle", Tape, new(static p => new(p.Stuck.Belly?.Middle?.Meters ?? 0, -30, 5), static (p, x) => Bellied(p, b => b.Middle is null ? b : b with { Middle = Length.FromMeters(x) }))));
+    }
 
-    private static RecoveryPlan StuckLoad(RecoveryPlan plan, string load, double factor) =>
-        plan.With(plan.Stuck.WithMachines(Heavier(plan.Stuck.Machine, load, factor), Heavier(plan.Stuck.AsFound, load, factor)));
+    private static void Tower(RecoveryPlan plan, List<PlanInput> list)
+    {
+        const string Tape = "a tape";
+        if (plan.Tower.HitchPosition.Meters != 0)
+            list.Add(new(plan, "tower.hitch-position", "place of the hitch along the towing machine, from its foremost axle", Tape, new(static p => Hitch(p.Tower), static (p, x) => p.With(p.Tower.WithHitch(x, p.Tower.HitchHeight.Meters)))));
+        list.Add(new(plan, "tower.hitch-height", "height of the hitch", Tape, new(static p => new(p.Tower.HitchHeight.Meters, 0.1, 3), static (p, z) => p.With(p.Tower.WithHitch(p.Tower.HitchPosition.Meters, z)))));
+        if (plan.Tower.HitchRating is not null && !RigInputs.IsHitchRating(plan))
+            list.Add(new(plan, "tower.hitch-rating", "rating of the hitch", "the manual", new(static p => new(p.Tower.HitchRating?.Newtons ?? 5e3, 5e3, 2e6), static (p, n) => p.Tower.HitchRating is null ? p : p.With(p.Tower with { HitchRating = Force.FromNewtons(n) }))));
+        if (plan.Tower.HitchVerticalRating is not null)
+            list.Add(new(plan, "tower.hitch-vertical-rating", "load down on the hitch that its maker allows", "the manual", new(static p => new(p.Tower.HitchVerticalRating?.Newtons ?? 500, 500, 500e3), static (p, n) => p.Tower.HitchVerticalRating is null ? p : p.With(p.Tower with { HitchVerticalRating = Force.FromNewtons(n) }))));
+        if (plan.Tower.DownhillInReach.Radians > 0)
+            list.Add(new(plan, "tower.downhill", "steepest slope on which the towing machine may face downhill", "a level", new(static p => new(p.Tower.DownhillInReach.Radians, 0, Math.PI / 6), static (p, a) => p.With(p.Tower with { DownhillInReach = Angle.FromRadians(a) }))));
+        if (plan.Tower.EnginePower is null) return;
+        list.Add(new(plan, "tower.efficiency", "efficiency from engine to wheels and soil", string.Empty, new(static p => new(p.Tower.Efficiency.DecimalFractions, 0.3, 0.95), static (p, e) => p.With(p.Tower with { Efficiency = Ratio.FromDecimalFractions(e) }))));
+        list.Add(new(plan, "tower.pull-speed", "speed at which power is asked for", string.Empty, new(static p => new(p.Tower.PullSpeed.MetersPerSecond, 0.2 / 3.6, 20 / 3.6), static (p, v) => p.With(p.Tower with { PullSpeed = Speed.FromMetersPerSecond(v) }))));
+    }
 
-    private static Machine Heavier(Machine machine, string load, double factor) => new(
-        machine.Name,
-        machine.Axles,
-        machine.Loads.Select(l => l.Name == load ? new NamedLoad(l.Name, Mass.FromKilograms(Math.Min(100e3, l.Mass.Kilograms * factor)), l.Position, l.Height, l.Kind) : l),
-        machine.Suspension);
+    /// <summary>A hitch stays behind the last axle, as its machine pulls.</summary>
+    private static InputReach Hitch(TowingMachine tower) => tower.Direction == PullDirection.Forwards
+        ? new(tower.HitchPosition.Meters, -40, tower.Machine.Axles[tower.Machine.Axles.Count - 1].Position.Meters)
+        : new(tower.HitchPosition.Meters, tower.Machine.Axles[0].Position.Meters, 15);
 
-    private static RecoveryPlan Deeper(RecoveryPlan plan, int axle, double factor) => plan.With(plan.Stuck.WithSinkage(
-        plan.Stuck.Sinkage.Select((z, i) => i == axle ? Length.FromMeters(Math.Min(plan.Stuck.Machine.Axles[i].Tyre.OverallDiameter.Meters, z.Meters * factor)) : z).ToList().AsReadOnly()));
+    private static RecoveryPlan Bellied(RecoveryPlan plan, Func<Belly, Belly> change) => plan.Stuck.Belly is { } belly ? plan.With(plan.Stuck with { Belly = change(belly) }) : plan;
+
+    private static InputReach Slope(Grade grade) => new(grade.Radians, -Math.PI / 4, Math.PI / 4);
+
+    private static RecoveryPlan Deeper(RecoveryPlan plan, int axle, double metres) => plan.With(plan.Stuck.WithSinkage(
+        plan.Stuck.Sinkage.Select((z, i) => i == axle ? Length.FromMeters(metres) : z).ToList().AsReadOnly()));
 }

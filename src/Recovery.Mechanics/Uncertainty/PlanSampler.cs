@@ -103,7 +103,7 @@ public sealed class PlanSampler
     public PlanSampler On(RecoveryPlan plan)
     {
         var there = PlanInputList.For(Guard.NotNull(plan, nameof(plan)));
-        return new PlanSampler(plan, _inputs.Select(i => new SampledInput(there.FirstOrDefault(t => t.Key == i.Input.Key) ?? new PlanInput(i.Input.Key, i.Input.Title, i.Input.Measurement, static (p, _) => p), i.Factor, i.Source)).ToArray(), Correlation);
+        return new PlanSampler(plan, _inputs.Select(i => new SampledInput(there.FirstOrDefault(t => t.Key == i.Input.Key) ?? new PlanInput(i.Input), i.Factor, i.Source)).ToArray(), Correlation);
     }
 
     /// <summary>Runs samples on all cores.</summary>

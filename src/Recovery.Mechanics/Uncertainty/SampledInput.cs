@@ -22,7 +22,10 @@ public sealed class SampledInput
     /// <summary>Gets where the spread comes from, with its standing.</summary>
     public Source Source { get; }
 
-    /// <summary>Gives input, spread and standing, invariant culture.</summary>
+    /// <summary>Gets whether the spread reaches beyond what the plan can take; such factors are held at <see cref="PlanInput.LeastFactor"/> and <see cref="PlanInput.MostFactor"/>.</summary>
+    public bool IsHeld => Factor.FromNormal(-Spread.Furthest) < Input.LeastFactor || Factor.FromNormal(Spread.Furthest) > Input.MostFactor;
+
+    /// <summary>Gives input, spread, where it is held and standing, invariant culture.</summary>
     /// <returns>One line.</returns>
-    public override string ToString() => Input.Title + ": factor " + Factor + " (" + Standings.Describe(Source.Standing) + ")";
+    public override string ToString() => Input.Title + ": factor " + Factor + (IsHeld ? ", held between " + Text.Number(Input.LeastFactor) + " and " + Text.Number(Input.MostFactor) : string.Empty) + " (" + Standings.Describe(Source.Standing) + ")";
 }

@@ -276,7 +276,7 @@ public class PlanSamplerTests
         Assert.Throws<ArgumentOutOfRangeException>(() => sampler.RunPart(0, 10, 1).Probability((Verdict)7));
     }
 
-    private static PlanOutcome At(PlanSampler sampler, double[] values)
+    internal static PlanOutcome At(PlanSampler sampler, double[] values)
     {
         new BlockSampler(sampler, 0, PointSet.Random).At(values, out var o);
         return o;
@@ -295,7 +295,7 @@ public class PlanSamplerTests
         Same(soft, PlanSampler.For(soft), []);
     }
 
-    private static void Same(RecoveryPlan typed, PlanSampler sampler, double[] values, bool verdict = true)
+    internal static void Same(RecoveryPlan typed, PlanSampler sampler, double[] values, bool verdict = true)
     {
         var a = typed.Assess();
         var o = At(sampler, values);
