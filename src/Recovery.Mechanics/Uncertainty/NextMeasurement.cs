@@ -84,7 +84,8 @@ public sealed class NextMeasurement
 
             // A puller that does not move itself pulls nothing: a thousandth of its demand stands for it.
             return Math.Log(Math.Max(o.Sustained, 1e-3 * o.Demand) / o.Demand);
-        }    }
+        }
+    }
 
     /// <summary>Gives the first measurement in one line, invariant culture.</summary>
     /// <returns>One line.</returns>

@@ -101,7 +101,8 @@ public class DemandBasisTests
         // Half a metre down, drawn down 40 %: 25 t help with 25 x 9.80665 x 0.4/sqrt(1.16) = 91.05 kN.
         StuckMachine Falling(double percent) => new(
             new Machine("combine", [new Axle("front", M(0), 2, Tyre(0.8, 2, 0.5, 0.2), true, M(2)), new Axle("rear", M(-4), 2, Tyre(0.6, 1.6, 0.4, 0.2), true, M(2))], [new NamedLoad("all", Mass.FromTonnes(25), M(-1.5), M(1))]),
-            Soil.FromConeIndex(KPa(350), Frac(0.7)), [M(0.5), M(0.4)], PullDirection.Rearwards) { Grade = Grade.FromPercent(percent), MeetsUncutSoil = [false, false] };
+            Soil.FromConeIndex(KPa(350), Frac(0.7)), [M(0.5), M(0.4)], PullDirection.Rearwards)
+        { Grade = Grade.FromPercent(percent), MeetsUncutSoil = [false, false] };
         var falling = PullDemand.Estimate(Falling(-40));
         Assert.Equal(-91.05, falling.Terms.Single(t => t.Name == "grade").Central.Kilonewtons, 0.00501);
         Assert.True(falling.MethodRatio > 2);

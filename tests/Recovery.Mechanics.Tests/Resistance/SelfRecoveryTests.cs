@@ -28,9 +28,20 @@ public class SelfRecoveryTests
         var weight = loads.Sum() / Math.Cos(theta);
         var f = new DemandFlat
         {
-            Count = [2, 2, 2], Width = b, Diameter = d, Sinkage = [0.1, 0.1, 0.1], Contact = [1, 1, 1], Segment = [0, 0, 0], Step = [0, 0, 0],
+            Count = [2, 2, 2],
+            Width = b,
+            Diameter = d,
+            Sinkage = [0.1, 0.1, 0.1],
+            Contact = [1, 1, 1],
+            Segment = [0, 0, 0],
+            Step = [0, 0, 0],
             NumericPerPascal = Enumerable.Range(0, 3).Select(i => BrixiusKernel.Numeric(1, b[i], d[i], 0.2, loads[i] / 2)).ToArray(),
-            Load = loads, UpliftShare = [0, 0, 0], Buried = [false, false, false], Driven = driven, Braked = [true, true, true], Weight = weight,
+            Load = loads,
+            UpliftShare = [0, 0, 0],
+            Buried = [false, false, false],
+            Driven = driven,
+            Braked = [true, true, true],
+            Weight = weight,
         };
         row.Matches(
             ("gross", OwnTractionKernel.Gross(f, row.Si("W_b"), row.Si("CI"))),
