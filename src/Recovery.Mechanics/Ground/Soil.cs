@@ -102,7 +102,10 @@ public sealed partial record Soil
 
     private SoilEstimate? Estimate { get; }
 
-    private double RemouldingIndexUsed => MeasuredRemouldingIndex?.DecimalFractions ?? Estimate?.RemouldingIndex ?? (Kind == SoilKind.CleanSand ? 1 : AssumedRemouldingIndex);
+    private double RemouldingIndexUsed => MeasuredRemouldingIndex?.DecimalFractions ?? Estimate?.RemouldingIndex ?? (Kind == SoilKind.CleanSand ? 1 : BorrowedRemouldingIndex ?? AssumedRemouldingIndex);
+
+    /// <summary>Taken over from another soil for want of one of its own; it stays assumed.</summary>
+    private double? BorrowedRemouldingIndex { get; init; }
 
     /// <summary>Makes a soil from a cone reading and a measured remoulding index.</summary>
     /// <param name="coneIndex">Typical cone index of the uncut soil, above 0 to 20,000 kPa.</param>
@@ -127,7 +130,7 @@ public sealed partial record Soil
 
     /// <summary>Gives the same soil with the remoulding index of another, where it has none of its own.</summary>
     internal Soil WithRemouldingIndexOf(Soil other) =>
-        RemouldingIndexIsAssumed ? new(ConeIndex, WeakestConeIndex, other.RemouldingIndex, Kind, Estimate) { DeclaredUnitWeight = DeclaredUnitWeight, DeclaredAdhesionFactor = DeclaredAdhesionFactor, Terrain = Terrain } : this;
+        RemouldingIndexIsAssumed && RemouldingIndexUsed != other.RemouldingIndexUsed ? this with { BorrowedRemouldingIndex = other.RemouldingIndexUsed } : this;
 
     /// <summary>Works out rating cone index and undrained strength step by step.</summary>
     /// <returns>The worked steps.</returns>

@@ -135,7 +135,7 @@ public sealed class Assessment
     {
         var compiled = plan.Compiled;
         var demand = PullDemand.Estimate(plan.Stuck, compiled.Stuck, compiled.StuckOnStraightFrame);
-        var capability = PullCapability.Estimate(plan.Tower, compiled.Tower);
+        var capability = compiled.Capability;
         var available = new PullAvailable(capability, compiled);
         LineLoads? loads = null;
         RigCheck? rig = null;

@@ -3,6 +3,7 @@ using System.Linq;
 using Recovery.Mechanics.Lines;
 using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Rigging;
+using Recovery.Mechanics.Traction;
 
 namespace Recovery.Mechanics.Planning;
 
@@ -60,7 +61,7 @@ internal static class AssessmentExplanation
     {
         double sustained = a.Available.Central, demand = a.Demand.CentralNewtons;
         return new WorkingBuilder("Verdict")
-            .Step("P/R", "sustained pull over central demand; below 0.9 it will not move, to 1.1 undecided", "P/R", Text.Number(sustained / 1000) + "/" + Text.Number(demand / 1000), Text.Number(MeasureSearch.Margin(a)), PlanningSources.PlanRules)
+            .Step("P/R", "sustained pull over central demand; below " + Text.Number(ChoiceFindings.WillNot) + " it will not move, to " + Text.Number(ChoiceFindings.Undecided) + " undecided", "P/R", Text.Number(sustained / 1000) + "/" + Text.Number(demand / 1000), Text.Number(MeasureSearch.Margin(a)), PlanningSources.PlanRules)
             .Step("verdict", "worst severity of the findings", "max(severity)", string.Join(", ", a.Findings.GroupBy(f => f.Severity).Select(g => Text.Number(g.Count()) + " " + g.Key)), a.Verdict.ToString(), PlanningSources.PlanRules)
             .Build();
     }
@@ -69,7 +70,7 @@ internal static class AssessmentExplanation
     {
         var loads = a.Loads!;
         var working = new WorkingBuilder("Stages of the pull");
-        working.Step("F_top", "load of the last stage", "min(steady pull whose peak the rig admits, steady)", "min(" + Text.Number(a.Rig!.AdmissiblePull!.Value.Kilonewtons) + ", " + Text.Number(loads.Output.Steady / 1000) + ")", Text.Kilonewtons(a.Stages[a.Stages.Count - 1].LineLoad.Newtons), PlanningSources.Schedule);
+        working.Step("F_top", "load of the last stage", "min(steady pull whose peak the rig admits, steady, high of what is sustained)", "min(" + Text.Number(a.Rig!.AdmissiblePull!.Value.Kilonewtons) + ", " + Text.Number(loads.Output.Steady / 1000) + ", " + Text.Number(StageList.Sustains(a) / 1000) + ")", Text.Kilonewtons(a.Stages[a.Stages.Count - 1].LineLoad.Newtons), PlanningSources.Schedule);
         foreach (var s in a.Stages) working.Step("x", "stretch at stage " + Text.Number(s.Number), "F/k, stiff and soft end", Text.Number(s.LineLoad.Kilonewtons) + "/" + Text.Number(loads.Input.Stiff / 1000) + " and /" + Text.Number(loads.Input.Soft / 1000), Text.Fixed(s.LeastStretch.Meters, 3) + " to " + Text.Fixed(s.GreatestStretch.Meters, 3) + " m", LinesSources.NylonWebbing);
         return working.Build();
     }
@@ -80,7 +81,7 @@ internal static class AssessmentExplanation
         var working = new WorkingBuilder("Areas to keep clear");
         foreach (var area in a.HazardAreas)
         {
-            if (area.Radius.Meters > 0) working.Step("r", area.Key + ", " + area.Centre, area.Key == "sweep" ? "line + stretch" : "2.5 x line", "line " + Text.With(length, "m", 3), Text.With(area.Radius.Meters, "m", 3), area.Source);
+            if (area.Radius.Meters > 0) working.Step("r", area.Key + ", " + area.Centre, area.Key == "sweep" ? "line + stretch" : "largest published rule x line", "line " + Text.With(length, "m", 3), Text.With(area.Radius.Meters, "m", 3), area.Source);
         }
 
         return working.Build();

@@ -66,7 +66,7 @@ internal static class AssessmentReport
     /// <summary>What would lift the objection that it will not move: pull, mass of a like puller on that ground, parts of tackle.</summary>
     private static string Lift(ReportBuilder w, Assessment a)
     {
-        double undecided = 0.9 * a.Demand.CentralNewtons, clear = 1.1 * a.Demand.CentralNewtons, now = a.Available.Central;
+        double undecided = Traction.ChoiceFindings.WillNot * a.Demand.CentralNewtons, clear = Traction.ChoiceFindings.Undecided * a.Demand.CentralNewtons, now = a.Available.Central;
         if (now < 0.02 * a.Capability.Flat.Weight) return w.Say("lift.pull", w.Display.Force(undecided), w.Display.Force(clear));
         var parts = 2;
         while (parts < 7 && now * new LineTackle(Math.Min(parts, 6)).SustainedAdvantage < a.Demand.PlanningHigh.Newtons) parts++;

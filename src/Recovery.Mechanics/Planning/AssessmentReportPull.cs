@@ -52,8 +52,8 @@ internal static class AssessmentReportPull
             return;
         }
 
-        foreach (var s in stages) w.Item(Text.Number(s.Number) + ". ", w.Say("stage.item", w.Display.Force(s.LineLoad.Newtons), s.Action, w.Display.Stretch(s.LeastStretch.Meters), w.Display.Stretch(s.GreatestStretch.Meters), w.Display.StretchUnit, s.Hold));
-        w.Paragraph("stages.tape", w.Display.Stretch(stages[stages.Count - 1].SecondPullStretch.Meters), w.Display.StretchUnit);
+        foreach (var s in stages) w.Item(Text.Number(s.Number) + ". ", w.Say("stage.item", w.Display.Force(s.LineLoad.Newtons), s.Action, w.Display.Stretch(s.LeastTravel.Meters), w.Display.Stretch(s.GreatestTravel.Meters), w.Display.StretchUnit, s.Hold));
+        w.Paragraph("stages.tape", w.Display.Stretch(stages[stages.Count - 1].SecondPullTravel.Meters), w.Display.StretchUnit);
         if (stages[stages.Count - 1].LineLoad.Newtons < Math.Min(a.Demand.CentralNewtons, a.Loads!.Output.Steady)) w.Paragraph("stages.short");
         Listed(w, "stop-when", "heading.stop-when", StopList.Criteria(a, w.Wording));
         Listed(w, "after-a-stop", "heading.after-a-stop", StopList.AfterAStop(a, w.Wording));

@@ -9,13 +9,41 @@ namespace Recovery.Mechanics.Planning;
 /// <summary>A plan as plain numbers, made once when the plan is made: what the kernels read.</summary>
 internal sealed class CompiledPlan
 {
-    public CompiledPlan(RecoveryPlan plan)
+    /// <summary>Makes the numbers of a plan; what it shares with the plan it was edited from is taken over.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="from">The plan it was edited from; null where it is made anew.</param>
+    public CompiledPlan(RecoveryPlan plan, RecoveryPlan? from)
     {
-        Stuck = CompiledStuckMachine.From(plan.Stuck, plan.Stuck.Machine.Resolve(Suspension.Undeclared));
-        StuckOnStraightFrame = plan.Stuck.Machine.SuspensionMatters ? CompiledStuckMachine.From(plan.Stuck, Suspension.StraightFrame) : null;
-        Tower = CapabilityFlat.From(plan.Tower, plan.Site.LinePitch.Radians, plan.Site.LineYaw.Radians);
-        Line = plan.Rig.Line;
-        Places = RigPlaces.From(plan.Rig, plan.Policy, plan.Rig.WearAndTwist);
+        if (from is not null && ReferenceEquals(from.Stuck, plan.Stuck))
+        {
+            (Stuck, StuckOnStraightFrame) = (from.Compiled.Stuck, from.Compiled.StuckOnStraightFrame);
+        }
+        else
+        {
+            Stuck = CompiledStuckMachine.From(plan.Stuck, plan.Stuck.Machine.Resolve(Suspension.Undeclared));
+            StuckOnStraightFrame = plan.Stuck.Machine.SuspensionMatters ? CompiledStuckMachine.From(plan.Stuck, Suspension.StraightFrame) : null;
+        }
+
+        if (from is not null && ReferenceEquals(from.Tower, plan.Tower) && ReferenceEquals(from.Site, plan.Site))
+        {
+            (Tower, Capability) = (from.Compiled.Tower, from.Compiled.Capability);
+        }
+        else
+        {
+            Tower = CapabilityFlat.From(plan.Tower, plan.Site.LinePitch.Radians, plan.Site.LineYaw.Radians);
+            Capability = PullCapability.Estimate(plan.Tower, Tower);
+        }
+
+        if (from is not null && ReferenceEquals(from.Rig, plan.Rig) && ReferenceEquals(from.Policy, plan.Policy))
+        {
+            (Line, Places) = (from.Compiled.Line, from.Compiled.Places);
+        }
+        else
+        {
+            Line = plan.Rig.Line;
+            Places = RigPlaces.From(plan.Rig, plan.Policy, plan.Rig.WearAndTwist);
+        }
+
         Tension = plan.Site.Tension;
         Team = plan.Team is { } team ? TeamPull.Estimate(team) : null;
         Tackle = plan.Tackle;
@@ -31,6 +59,9 @@ internal sealed class CompiledPlan
     public CompiledStuckMachine? StuckOnStraightFrame { get; }
 
     public CapabilityFlat Tower { get; }
+
+    /// <summary>What the puller has: it turns on the puller and the slope of its line alone.</summary>
+    public PullCapability Capability { get; }
 
     public ElasticLine? Line { get; }
 
@@ -74,13 +105,12 @@ internal sealed class CompiledPlan
 
     private static bool Downhill(TowingMachine tower) => tower.Grade.Radians < 0 || tower.DownhillInReach.Radians > 0;
 
+    /// <summary>Speeds are the puller's; slack is the line's own and stays.</summary>
     private static PullProcedure Slower(PullProcedure p, int parts) => parts == 1 ? p : p with
     {
         LockedGear = p.LockedGear / parts,
         ApproachSpeed = p.ApproachSpeed / parts,
-        Slack = p.Slack / parts,
         CarelessSpeed = p.CarelessSpeed / parts,
-        CarelessSlack = p.CarelessSlack / parts,
     };
 
     private static double Bedded(Rig rig)

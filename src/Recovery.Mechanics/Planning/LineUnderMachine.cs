@@ -34,5 +34,5 @@ internal static class LineUnderMachine
 
     /// <summary>Clearance of every low part; empty where the way was not measured or does not run under the machine.</summary>
     public static IReadOnlyList<UnderMachineClearance> Clearances(RecoveryPlan plan) =>
-        plan.Site.UnderMachine is { } way && plan.Rig.Bridle is { } bridle ? way.Clearances(Leg(plan), bridle.SpacingMetres, BeyondEye(plan)) : [];
+        plan.Site.UnderMachine is { } way ? way.Clearances(Leg(plan), plan.Rig.Bridle?.SpacingMetres ?? 0, BeyondEye(plan)) : [];
 }

@@ -4,6 +4,7 @@ using System.Linq;
 using System.Threading;
 using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Resistance;
+using Recovery.Mechanics.Traction;
 
 namespace Recovery.Mechanics.Planning;
 
@@ -177,7 +178,7 @@ public sealed class MeasureSearch
         /// <summary>While adding one measure at a time the number of measures does not count.</summary>
         private static bool Better(MeasureSet a, MeasureSet b) => a.Verdict != b.Verdict ? a.Verdict < b.Verdict : a.Stops != b.Stops ? a.Stops < b.Stops : a.Margin > b.Margin + 1e-9;
 
-        private static bool Undecided(MeasureSet set) => set.Margin < 1.1;
+        private static bool Undecided(MeasureSet set) => set.Margin < ChoiceFindings.Undecided;
 
         private double Cost(MeasureSet set) => byEffort ? set.PersonMinutes!.Value : set.Measures.Count;
 

@@ -13,7 +13,7 @@ namespace Recovery.Mechanics.Planning;
 internal static class PlanKernel
 {
     // Levels of the standard checks of the pull.
-    private const double Stop = 0.9, Undecided = 1.1, Bogged = CapabilityFindings.BogShare, NoseLifts = 1;
+    private const double Stop = ChoiceFindings.WillNot, Undecided = ChoiceFindings.Undecided, Bogged = CapabilityFindings.BogShare, NoseLifts = 1;
 
     // Angle from which a line off the direction of the pull is objected to.
     private const double Mentioned = 2 * Math.PI / 180;
@@ -121,8 +121,8 @@ internal static class PlanKernel
         if (o.Imposable * tower.DownPerPull > n.VerticalRating) Raise(ref worst, Severity.Caution);
         if (n.Yaw > Mentioned)
         {
-            var sideways = SidePullKernel.Sideways(o.Imposable * n.Compiled.Tension, n.Pitch, n.Yaw);
-            Raise(ref worst, SidePullKernel.LoadedSide(tower.Weight, 0, tower.CentreHeight, n.Track, sideways, n.HitchHeight) >= 1 ? Severity.Stop : Severity.Caution);
+            double tension = o.Imposable * n.Compiled.Tension, sideways = SidePullKernel.Sideways(tension, n.Pitch, n.Yaw);
+            Raise(ref worst, SidePullKernel.MomentUsed(tower.Weight, 0, tower.CentreHeight, n.Track, sideways, n.HitchHeight, SidePullKernel.Vertical(tension, n.Pitch)) >= 1 ? Severity.Stop : Severity.Caution);
         }
 
         var stuck = n.Compiled.Stuck.Flat;

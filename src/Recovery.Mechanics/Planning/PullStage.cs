@@ -6,11 +6,14 @@ namespace Recovery.Mechanics.Planning;
 /// <summary>One stage in which the pull is raised: the load, what a tape on the strap shows, and when to stop.</summary>
 public sealed record PullStage
 {
-    internal PullStage(int number, double load, double share, double leastStretch, double secondPullStretch, double greatestStretch, string action, string hold)
+    private readonly int _parts;
+
+    internal PullStage(int number, double load, double share, int parts, double leastStretch, double secondPullStretch, double greatestStretch, string action, string hold)
     {
         Number = number;
         LineLoad = Force.FromNewtons(load);
         ShareOfPuller = share;
+        _parts = parts;
         LeastStretch = Length.FromMeters(leastStretch);
         SecondPullStretch = Length.FromMeters(secondPullStretch);
         GreatestStretch = Length.FromMeters(greatestStretch);
@@ -35,6 +38,15 @@ public sealed record PullStage
 
     /// <summary>Gets the stretch at that load if it is as soft as it may be.</summary>
     public Length GreatestStretch { get; }
+
+    /// <summary>Gets how far the puller has come from its peg at <see cref="LeastStretch"/>: the stretch itself, or through a tackle its multiple.</summary>
+    public Length LeastTravel => LeastStretch * _parts;
+
+    /// <summary>Gets the travel at <see cref="SecondPullStretch"/>.</summary>
+    public Length SecondPullTravel => SecondPullStretch * _parts;
+
+    /// <summary>Gets the travel at <see cref="GreatestStretch"/>.</summary>
+    public Length GreatestTravel => GreatestStretch * _parts;
 
     /// <summary>Gets what the puller does.</summary>
     public string Action { get; }

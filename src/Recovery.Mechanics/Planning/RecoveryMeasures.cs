@@ -89,7 +89,7 @@ public static class RecoveryMeasures
     /// <param name="tower">The towing machine.</param>
     /// <returns>The measure.</returns>
     /// <exception cref="ArgumentNullException">The machine is null.</exception>
-    public static Measure OtherTower(TowingMachine tower) => new("other-tower", "other-tower", [Guard.NotNull(tower, nameof(tower)).Machine.Name], p => p.With(tower));
+    public static Measure OtherTower(TowingMachine tower) => new("other-tower:" + Guard.NotNull(tower, nameof(tower)).Machine.Name, "other-tower", [tower.Machine.Name], p => p.With(tower));
 
     /// <summary>Use another part in the rig.</summary>
     /// <param name="name">Name of the part that is replaced.</param>
@@ -139,7 +139,7 @@ public static class RecoveryMeasures
     public static Measure SecondMachine(TeamMember ahead, TeamMember? front = null)
     {
         Guard.NotNull(ahead, nameof(ahead));
-        return new Measure("second-machine", "second-machine", [ahead.Tower.Machine.Name], p => p.WithAhead(p.Ahead.Append(ahead), front));
+        return new Measure("second-machine:" + ahead.Tower.Machine.Name, "second-machine", [ahead.Tower.Machine.Name], p => p.WithAhead(p.Ahead.Append(ahead), front));
     }
 
     /// <summary>Put a tackle between puller and line. The gear behind it sees the multiple.</summary>
@@ -150,7 +150,7 @@ public static class RecoveryMeasures
     public static Measure WithTackle(LineTackle tackle, AttachmentPoint movingBlock)
     {
         Guard.NotNull(movingBlock, nameof(movingBlock));
-        return new Measure("tackle", "tackle", [Text.Number(Guard.NotNull(tackle, nameof(tackle)).Parts)], p => p.WithTackle(tackle).With(new Rig(movingBlock, p.Rig.Parts, p.Rig.Casualty)));
+        return new Measure("tackle:" + Text.Number(Guard.NotNull(tackle, nameof(tackle)).Parts), "tackle", [Text.Number(tackle.Parts)], p => p.WithTackle(tackle).With(new Rig(movingBlock, p.Rig.Parts, p.Rig.Casualty)));
     }
 
     /// <summary>Wait until the soil is drier. The hole keeps the machine's static bound; the readings are those of the drier soil.</summary>

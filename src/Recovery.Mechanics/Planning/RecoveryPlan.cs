@@ -31,13 +31,12 @@ public sealed class RecoveryPlan
     {
     }
 
-    private RecoveryPlan(StuckMachine stuck, TowingMachine tower, Rig rig, DesignFactorPolicy policy, PullProcedure procedure, RecoverySite site, Extras extras)
+    private RecoveryPlan(StuckMachine stuck, TowingMachine tower, Rig rig, DesignFactorPolicy policy, PullProcedure procedure, RecoverySite site, Extras extras, RecoveryPlan? from = null)
     {
         Stuck = Guard.NotNull(stuck, nameof(stuck));
         Guard.NotNull(tower, nameof(tower));
         var soil = tower.Soil.WithRemouldingIndexOf(stuck.Soil);
         Tower = ReferenceEquals(soil, tower.Soil) ? tower : tower with { Soil = soil };
-        RemouldingIndexBorrowed = !ReferenceEquals(soil, tower.Soil);
         Guard.NotNull(rig, nameof(rig));
         Policy = DesignFactorPolicy.Chosen(policy, nameof(policy));
         Procedure = Guard.NotNull(procedure, nameof(procedure));
@@ -46,7 +45,7 @@ public sealed class RecoveryPlan
         _extras = extras;
         Checks = extras.Checks;
         FilledIn = extras.FilledIn;
-        _compiled = new CompiledPlan(this);
+        _compiled = new CompiledPlan(this, from);
     }
 
     /// <summary>Gets the stuck machine.</summary>
@@ -79,40 +78,38 @@ public sealed class RecoveryPlan
     /// <summary>Gets the tackle between towing machine and line; null where there is none.</summary>
     public LineTackle? Tackle => _extras.Tackle;
 
-    internal bool RemouldingIndexBorrowed { get; }
-
     internal CompiledPlan Compiled => _compiled;
 
     /// <summary>Gives the plan with another state of the stuck machine.</summary>
     /// <param name="stuck">The stuck machine.</param>
     /// <returns>The plan.</returns>
-    public RecoveryPlan With(StuckMachine stuck) => new(stuck, Tower, Rig, Policy, Procedure, Site, _extras);
+    public RecoveryPlan With(StuckMachine stuck) => new(stuck, Tower, Rig, Policy, Procedure, Site, _extras, this);
 
     /// <summary>Gives the plan with another towing machine.</summary>
     /// <param name="tower">The towing machine.</param>
     /// <returns>The plan.</returns>
-    public RecoveryPlan With(TowingMachine tower) => new(Stuck, tower, Rig, Policy, Procedure, Site, _extras);
+    public RecoveryPlan With(TowingMachine tower) => new(Stuck, tower, Rig, Policy, Procedure, Site, _extras, this);
 
     /// <summary>Gives the plan with another rig.</summary>
     /// <param name="rig">The rig.</param>
     /// <returns>The plan.</returns>
-    public RecoveryPlan With(Rig rig) => new(Stuck, Tower, rig, Policy, Procedure, Site, _extras);
+    public RecoveryPlan With(Rig rig) => new(Stuck, Tower, rig, Policy, Procedure, Site, _extras, this);
 
     /// <summary>Gives the plan with another procedure.</summary>
     /// <param name="procedure">The procedure.</param>
     /// <returns>The plan.</returns>
-    public RecoveryPlan With(PullProcedure procedure) => new(Stuck, Tower, Rig, Policy, procedure, Site, _extras);
+    public RecoveryPlan With(PullProcedure procedure) => new(Stuck, Tower, Rig, Policy, procedure, Site, _extras, this);
 
     /// <summary>Gives the plan with other facts of the place.</summary>
     /// <param name="site">The site.</param>
     /// <returns>The plan.</returns>
-    public RecoveryPlan With(RecoverySite site) => new(Stuck, Tower, Rig, Policy, Procedure, site, _extras);
+    public RecoveryPlan With(RecoverySite site) => new(Stuck, Tower, Rig, Policy, Procedure, site, _extras, this);
 
     /// <summary>Gives the plan with a check of the host's own, after the others.</summary>
     /// <param name="check">The check.</param>
     /// <returns>The plan.</returns>
     /// <exception cref="ArgumentNullException">The check is null.</exception>
-    public RecoveryPlan WithCheck(IPlanCheck check) => new(Stuck, Tower, Rig, Policy, Procedure, Site, _extras with { Checks = Checks.Append(Guard.NotNull(check, nameof(check))).ToList().AsReadOnly() });
+    public RecoveryPlan WithCheck(IPlanCheck check) => new(Stuck, Tower, Rig, Policy, Procedure, Site, _extras with { Checks = Checks.Append(Guard.NotNull(check, nameof(check))).ToList().AsReadOnly() }, this);
 
     /// <summary>Gives the plan without one of its checks. Leaving out a standard one is itself a finding.</summary>
     /// <param name="name">Name of the check.</param>
@@ -121,7 +118,7 @@ public sealed class RecoveryPlan
     public RecoveryPlan WithoutCheck(string name)
     {
         if (!Checks.Any(c => c.Name == name)) throw new ArgumentException("The plan has no check named '" + name + "'.", nameof(name));
-        return new(Stuck, Tower, Rig, Policy, Procedure, Site, _extras with { Checks = Checks.Where(c => c.Name != name).ToList().AsReadOnly() });
+        return new(Stuck, Tower, Rig, Policy, Procedure, Site, _extras with { Checks = Checks.Where(c => c.Name != name).ToList().AsReadOnly() }, this);
     }
 
     /// <summary>Gives the plan with machines that pull ahead of the towing machine, in line, each drawing the front of the next.</summary>
@@ -130,18 +127,18 @@ public sealed class RecoveryPlan
     /// <returns>The plan.</returns>
     /// <exception cref="ArgumentNullException">The list is null.</exception>
     /// <exception cref="ArgumentException">Too many machines, two of one name, or a line at an angle.</exception>
-    public RecoveryPlan WithAhead(IEnumerable<TeamMember> ahead, TeamMember? front = null) => new(Stuck, Tower, Rig, Policy, Procedure, Site, _extras with { Ahead = Guard.NotNull(ahead, nameof(ahead)).ToList().AsReadOnly(), Front = front });
+    public RecoveryPlan WithAhead(IEnumerable<TeamMember> ahead, TeamMember? front = null) => new(Stuck, Tower, Rig, Policy, Procedure, Site, _extras with { Ahead = Guard.NotNull(ahead, nameof(ahead)).ToList().AsReadOnly(), Front = front }, this);
 
     /// <summary>Gives the plan with a tackle between towing machine and line, or without.</summary>
     /// <param name="tackle">The tackle; null takes it away.</param>
     /// <returns>The plan.</returns>
-    public RecoveryPlan WithTackle(LineTackle? tackle) => new(Stuck, Tower, Rig, Policy, Procedure, Site, _extras with { Tackle = tackle });
+    public RecoveryPlan WithTackle(LineTackle? tackle) => new(Stuck, Tower, Rig, Policy, Procedure, Site, _extras with { Tackle = tackle }, this);
 
     /// <summary>Gives the plan with a list of what was filled in for facts that were not given.</summary>
     /// <param name="filledIn">The assumptions, each with what it would change.</param>
     /// <returns>The plan.</returns>
     /// <exception cref="ArgumentNullException">The list is null.</exception>
-    public RecoveryPlan WithFilledIn(IEnumerable<Assumption> filledIn) => new(Stuck, Tower, Rig, Policy, Procedure, Site, _extras with { FilledIn = Guard.NotNull(filledIn, nameof(filledIn)).ToList().AsReadOnly() });
+    public RecoveryPlan WithFilledIn(IEnumerable<Assumption> filledIn) => new(Stuck, Tower, Rig, Policy, Procedure, Site, _extras with { FilledIn = Guard.NotNull(filledIn, nameof(filledIn)).ToList().AsReadOnly() }, this);
 
     /// <summary>Works the plan out and checks it.</summary>
     /// <returns>The assessment.</returns>

@@ -89,6 +89,6 @@ internal static partial class ReportTexts
         "area.centre", "the line",
         "area.line-of-pull", "The line of pull and both its ends, through and past the {0} and the {1}, are excluded altogether; hardware flies there and far beyond any circle. Operators in cabs on it are exposed.",
         "area.sweep", "Within {0} of where the line is made fast on the {1} a parted line can sweep, on both sides.",
-        "area.published-rule", "The largest published rule asks for 2.5 times the line, here {0} to the side (other authors: 1.5 times; twice the paid-out line; one cable length). They disagree and none is derived: take it as the least to draw.",
+        "area.published-rule", "The largest published rule asks for {0} times the line, here {1} to the side (other authors: 1.5 times; twice the paid-out line; one cable length). They disagree and none is derived: take it as the least to draw.",
     ];
 }

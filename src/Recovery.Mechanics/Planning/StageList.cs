@@ -16,7 +16,7 @@ internal static class StageList
         for (var i = 0; i < Shares.Length; i++)
         {
             double load = Shares[i] * top, share = load / Sustains(assessment);
-            stages.Add(new PullStage(i + 1, load, share, load / loads.Input.Stiff, load / (loads.Input.Stiff * loads.Input.BeddedFactor), load / loads.Input.Soft, Action(assessment, i, share, wording), wording.Say(Hold(assessment, i))));
+            stages.Add(new PullStage(i + 1, load, share, assessment.Plan.Tackle?.Parts ?? 1, load / loads.Input.Stiff, load / (loads.Input.Stiff * loads.Input.BeddedFactor), load / loads.Input.Soft, Action(assessment, i, share, wording), wording.Say(Hold(assessment, i))));
         }
 
         return stages.AsReadOnly();

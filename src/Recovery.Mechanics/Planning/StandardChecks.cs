@@ -65,32 +65,35 @@ public static class StandardChecks
 
     private static void Pull(PlanContext c, List<Finding> findings)
     {
-        const double Stop = 0.9, Undecided = 1.1;
+        const double Stop = ChoiceFindings.WillNot, Undecided = ChoiceFindings.Undecided;
         var name = c.Plan.Tower.Machine.Name;
         double demand = c.Demand.CentralNewtons, sustained = c.Available.Central;
         var together = c.Team?.Team.ToString() ?? name;
         if (sustained < Stop * demand) findings.Add(new Finding(TractionFindings.WillNotMove, together, demand / 1000, sustained / 1000, "kN"));
         else if (sustained < Undecided * demand) findings.Add(new Finding(TractionFindings.Undecided, together, demand / 1000, sustained / 1000, "kN"));
         else if (c.Available.Low < c.Demand.HighNewtons) findings.Add(new Finding(TractionFindings.BandsOverlap, together, c.Demand.HighNewtons / 1000, c.Available.Low / 1000, "kN"));
-        if (sustained >= Undecided * demand && sustained < 1.1 * Undecided * demand) findings.Add(new Finding(PlanningFindings.NearLimit, "the sustained pull of the " + together, Undecided * demand / 1000, sustained / 1000, "kN"));
+        if (sustained >= Undecided * demand && sustained < Near * Undecided * demand) findings.Add(new Finding(PlanningFindings.NearLimit, "the sustained pull of the " + together, Undecided * demand / 1000, sustained / 1000, "kN"));
         if (c.Capability.LowNewtons < CapabilityFindings.BogShare * c.Capability.Flat.Weight) findings.Add(new Finding(TractionFindings.PullerMayBog, name, CapabilityFindings.BogShare * c.Capability.Flat.Weight / 1000, c.Capability.LowNewtons / 1000, "kN"));
         if (c.Capability.LimitedBy == PullLimit.Power) findings.Add(new Finding(TractionFindings.PowerLimited, name, c.Capability.TractionLimit.Newtons / 1000, c.Capability.CentralNewtons / 1000, "kN"));
         if (c.Plan.Tackle is { } tackle) Tackle(c, tackle, findings);
         if (c.Team is { } team)
         {
-            findings.AddRange(team.Findings);
+            findings.AddRange(team.FindingsAt(c.Loads is { } pulled ? pulled.Output.Procedure / pulled.Output.Steady : 1));
             return;
         }
 
         var nose = c.Capability.NoseRatio(AtHitch(c.Loads, c.Available));
         if (nose > NoseKernel.Caution)
             findings.Add(new Finding(nose >= 1 ? TractionFindings.NoseLift : TractionFindings.NoseLight, name, nose * c.Capability.Flat.NoseMoment / 1000, c.Capability.Flat.NoseMoment / 1000, "kN m"));
-        else if (nose > NoseKernel.Caution / 1.1) findings.Add(new Finding(PlanningFindings.NearLimit, "the nose of the " + name, NoseKernel.Caution * c.Capability.Flat.NoseMoment / 1000, nose * c.Capability.Flat.NoseMoment / 1000, "kN m"));
-        if (c.Plan.Tower.HitchRating is { } limit && c.Available.AtHitch <= limit.Newtons && c.Available.AtHitch > limit.Newtons / 1.1) findings.Add(new Finding(PlanningFindings.NearLimit, "the hitch of the " + name, limit.Kilonewtons, c.Available.AtHitch / 1000, "kN"));
+        else if (nose > NoseKernel.Caution / Near) findings.Add(new Finding(PlanningFindings.NearLimit, "the nose of the " + name, NoseKernel.Caution * c.Capability.Flat.NoseMoment / 1000, nose * c.Capability.Flat.NoseMoment / 1000, "kN m"));
+        if (c.Plan.Tower.HitchRating is { } limit && c.Available.AtHitch <= limit.Newtons && c.Available.AtHitch > limit.Newtons / Near) findings.Add(new Finding(PlanningFindings.NearLimit, "the hitch of the " + name, limit.Kilonewtons, c.Available.AtHitch / 1000, "kN"));
         if (c.Plan.Tower.HitchRating is { } rating && c.Available.AtHitch > rating.Newtons)
             findings.Add(new Finding(TractionFindings.HitchRatingExceeded, name, c.Available.AtHitch / 1000, rating.Newtons / 1000, "kN"));
         CapabilityFindings.AddHitching(c.Capability, findings);
     }
+
+    /// <summary>A pass by less than this factor says so (judgement).</summary>
+    private const double Near = RigStrengthFindings.Near;
 
     /// <summary>Force at the hitch of the towing machine at the procedure peak; a tackle divides that of the line.</summary>
     internal static double AtHitch(LineLoads? loads, in PullAvailable available) => loads is null ? available.AtHitch : loads.Output.Procedure / available.Advantage;
@@ -165,7 +168,7 @@ public static class StandardChecks
         double sideways = SidePullKernel.Sideways(tension, pitch, yaw), track = double.PositiveInfinity;
         foreach (var axle in machine.Axles) track = Math.Min(track, axle.TrackWidth.Meters);
         var lifts = track * machine.WeightNewtons / (2 * plan.Tower.HitchHeight.Meters);
-        findings.Add(new Finding(PlanningFindings.Sideways, machine.Name, sideways / 1000, lifts / 1000, "kN", SidePullKernel.LoadedSide(machine.WeightNewtons, 0, machine.CentreZ, track, sideways, plan.Tower.HitchHeight.Meters) >= 1 ? Severity.Stop : Severity.Caution));
+        findings.Add(new Finding(PlanningFindings.Sideways, machine.Name, sideways / 1000, lifts / 1000, "kN", SidePullKernel.MomentUsed(machine.WeightNewtons, 0, machine.CentreZ, track, sideways, plan.Tower.HitchHeight.Meters, SidePullKernel.Vertical(tension, pitch)) >= 1 ? Severity.Stop : Severity.Caution));
     }
 
     private static void People(PlanContext c, List<Finding> findings)

@@ -14,7 +14,7 @@ internal static class StopList
         var stages = a.Stages;
         list.Add("stop-word", GeneralSources.Trade);
         list.Add("stop-person", PlanningSources.LineVictims);
-        if (stages.Count > 0) list.AddAs("stop-stretch", "stop-stretch", PlanningSources.Schedule, [display.Stretch(stages[stages.Count - 1].LeastStretch.Meters), display.StretchUnit], StageList.PullerLimits(a) ? "stop-stretch-puller" : "stop-stretch", []);
+        if (stages.Count > 0) list.AddAs("stop-stretch", "stop-stretch", PlanningSources.Schedule, [display.Stretch(stages[stages.Count - 1].LeastTravel.Meters), display.StretchUnit], StageList.PullerLimits(a) ? "stop-stretch-puller" : "stop-stretch", []);
         list.Add("stop-slip", Traction.TractionSources.TwoPulls);
         if (a.Capability.NoseRatio(StandardChecks.AtHitch(a.Loads, a.Available)) > 0.5) list.Add("stop-nose", Traction.TractionSources.Nose);
         foreach (var finding in a.Findings)
@@ -32,7 +32,7 @@ internal static class StopList
         var list = new PrecautionBuilder(wording);
         list.Add("after-slack", PlanningSources.PeopleBetween);
         list.Add("after-look", GeneralSources.Trade);
-        if (a.Stages is { Count: > 0 } stages) list.Add("after-mark", LinesSources.NylonWebbing, wording.Display.Stretch(stages[stages.Count - 1].SecondPullStretch.Meters), wording.Display.StretchUnit);
+        if (a.Stages is { Count: > 0 } stages) list.Add("after-mark", LinesSources.NylonWebbing, wording.Display.Stretch(stages[stages.Count - 1].SecondPullTravel.Meters), wording.Display.StretchUnit);
         if (a.Demand.Stuck.AnyWheelBuried) list.Add("after-dig", GeneralSources.Trade);
         if (a.Plan.Rig.Bridle is not null) list.Add("after-bridle", GeneralSources.Trade);
         list.Add("after-record", GeneralSources.Trade);

@@ -52,7 +52,7 @@ public sealed class TeamPull
     public IReadOnlyList<Force> LineForcesImposable => Forces(_imposable);
 
     /// <summary>Gets the objections to pulling so.</summary>
-    public IReadOnlyList<Finding> Findings => TeamPullFindings.For(this);
+    public IReadOnlyList<Finding> Findings => FindingsAt(1);
 
     internal TeamState ImposableState => _imposable;
 
@@ -95,6 +95,9 @@ public sealed class TeamPull
 
         return working.Step("P", "along the wanted direction", Team.Kind == TeamKind.InLine ? "line of the last" : "sum(P_i cos a_i)", Team.Kind == TeamKind.InLine ? "as above" : string.Join(" + ", terms), Text.Kilonewtons(_central.Along), TeamFindings.Together).Build();
     }
+
+    /// <summary>The objections where the line peaks at a multiple of its steady load.</summary>
+    internal IReadOnlyList<Finding> FindingsAt(double peak) => TeamPullFindings.For(this, peak);
 
     /// <summary>Gives the pull in one line, invariant culture.</summary>
     /// <returns>Sustained and imposable pull.</returns>

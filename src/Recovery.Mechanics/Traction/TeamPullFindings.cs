@@ -7,7 +7,9 @@ namespace Recovery.Mechanics.Traction;
 /// <summary>Objections to several machines pulling together.</summary>
 internal static class TeamPullFindings
 {
-    public static IReadOnlyList<Finding> For(TeamPull pull)
+    /// <param name="pull">The team.</param>
+    /// <param name="peak">Peak of the line over the steady load: the nose is looked at up to there.</param>
+    public static IReadOnlyList<Finding> For(TeamPull pull, double peak)
     {
         var list = new List<Finding>();
         var team = pull.Team;
@@ -30,7 +32,7 @@ internal static class TeamPullFindings
             }
 
             if (member.Tower.HitchRating is { } hitch && hitch.Newtons < line) list.Add(new Finding(TractionFindings.HitchRatingExceeded, machine, line / 1000, hitch.Kilonewtons, "kN"));
-            list.AddRange(new NoseMargin(machine, pull.ImposableState.Flats[i], pull.ImposableState.Own[i], line).Findings);
+            list.AddRange(new NoseMargin(machine, pull.ImposableState.Flats[i], pull.ImposableState.Own[i], line * peak).Findings);
             list.Add(new Finding(TeamFindings.OneLosesGrip, machine, pull.Sustained.CentralNewtons / 1000, pull.Losing(i).Remaining.CentralNewtons / 1000, "kN"));
         }
 

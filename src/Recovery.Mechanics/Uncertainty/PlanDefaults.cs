@@ -28,7 +28,7 @@ internal static class PlanDefaults
         yield return new(Of("stuck.cone-factor"), Spread.Triangular(SoilKernel.ConeFactorLow / SoilKernel.ConeFactor, 1, SoilKernel.ConeFactorHigh / SoilKernel.ConeFactor), GroundSources.ConeFactor);
         yield return new(Of("demand.method"), Spread.LognormalAround(1, ScatterArithmetic.CombineLogarithmic(Method, 0, Contact)), UncertaintySources.DemandScatter);
         yield return new(Of("tower.cone-index"), Factor(reading), UncertaintySources.ConeIndexScatter);
-        yield return new(Of("tower.remoulding-index"), Factor(plan.RemouldingIndexBorrowed ? RemouldingAssumed : Remoulding(plan.Tower.Soil)), GeneralSources.Judgement);
+        yield return new(Of("tower.remoulding-index"), Factor(Remoulding(plan.Tower.Soil)), GeneralSources.Judgement);
         yield return new(Of("tower.wheel-model"), Factor(DefaultScatter.WheelModel.Taken), UncertaintySources.WheelModelError);
         if (plan.Rig.Line is { } line && line.SoftNewtons < line.StiffNewtons)
             yield return new(Of("line.stiffness"), Spread.Uniform(line.SoftNewtons / line.StiffNewtons, 1), line.Source);

@@ -1,5 +1,6 @@
 using System;
 using System.Linq;
+using Recovery.Mechanics.Ground;
 using Recovery.Mechanics.Lines;
 using Recovery.Mechanics.Machines;
 using Recovery.Mechanics.Planning;
@@ -41,6 +42,63 @@ public class ArrangementTests
         Assert.Equal(LineLoadRule.LockedGear, before.Rule);
         Assert.Equal(LineLoadRule.LockedGear, after.Rule);
         Assert.Equal(before.Output.Procedure - before.Output.Steady, after.Output.Procedure - after.Output.Steady, 1e-3);
+    }
+
+    [Fact]
+    public void Slack_is_the_lines_own_and_a_tackle_does_not_shorten_it()
+    {
+        // Held anchor, nothing declared: P n + sqrt((P n)^2 + 2 k P n s + k (n^2 m) (v/n)^2), s 0.5 m whole, v 5 km/h of the puller.
+        var plan = ReferencePlans.AsFound().With(PullProcedure.Undeclared).WithTackle(new LineTackle(3));
+        var loads = plan.Assess().Loads!;
+        double p = loads.Output.Steady, k = loads.Input.Stiff, m = plan.Tower.Machine.Mass.Kilograms, v = 5 / 3.6;
+        Assert.Equal(p + Math.Sqrt((p * p) + (2 * k * p * 0.5) + (k * m * v * v)), loads.Output.Careless, 1e-3);
+    }
+
+    [Fact]
+    public void Through_a_tackle_the_puller_comes_its_parts_times_the_stretch_from_its_peg()
+    {
+        var plan = ReferencePlans.Gentle().WithTackle(new LineTackle(3) { AnchorHolds = KN(5000), BlockRating = KN(5000) });
+        var a = plan.Assess();
+        Assert.NotEmpty(a.Stages);
+        Assert.All(a.Stages, s => Assert.Equal(3 * s.LeastStretch.Meters, s.LeastTravel.Meters, 1e-12));
+        Assert.Contains(a.StopCriteria, c => c.Key == "stop-stretch" && c.Action.Contains(a.Stages[3].LeastTravel.Meters.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture) + " m", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void An_edited_plan_is_the_same_as_one_made_anew()
+    {
+        var plan = ReferencePlans.AsFound();
+        RecoveryPlan[] edited = [plan.With(plan.Stuck.Without("beet")), plan.With(ReferencePlans.Tractor(25)), plan.With(ReferencePlans.StrongRig()), plan.With(plan.Site with { LinePitch = Angle.FromDegrees(4), LineYaw = Angle.FromDegrees(3) }), plan.With(PullProcedure.Undeclared)];
+        foreach (var e in edited)
+        {
+            var anew = new RecoveryPlan(e.Stuck, e.Tower, e.Rig, e.Policy, e.Procedure, e.Site);
+            Assert.Equal(anew.Assess().Fingerprint, e.Assess().Fingerprint);
+            Assert.Equal(anew.Assess().ToReport(), e.Assess().ToReport());
+        }
+    }
+
+    [Fact]
+    public void An_edit_keeps_what_was_assumed_and_a_straightened_line_straightens_the_bridle()
+    {
+        var demo = Recovery.Mechanics.Scenarios.PolderHarvester.Create();
+        Assert.Equal(demo.Assess().Assumptions.Select(x => x.Id), demo.With(demo.Stuck).With(demo.Tower).Assess().Assumptions.Select(x => x.Id));
+        var plan = ReferencePlans.AsFound();
+        var bent = plan.With(plan.Site with { LineYaw = Angle.FromDegrees(10) });
+        Assert.DoesNotContain(bent.With(plan.Site).Assess().Findings, f => f.Id == "plan.contradiction");
+        Assert.Equal(plan.Assess().Rig!.CasualtyLoad.InwardProcedure.Newtons, bent.With(plan.Site).Assess().Rig!.CasualtyLoad.InwardProcedure.Newtons, 1e-6);
+        // A puller without a remoulding index of its own follows the stuck machine's soil also after an edit.
+        var drier = demo.With(demo.Stuck.WithSoil(Soil.FromConeIndex(KPa(350), Frac(0.5))));
+        Assert.Equal(new RecoveryPlan(drier.Stuck, TractorOfDemo(), demo.Rig, demo.Policy, demo.Procedure, demo.Site).Assess().Sustained.CentralNewtons, drier.Assess().Sustained.CentralNewtons, 1e-6);
+
+        TowingMachine TractorOfDemo() => demo.Tower with { Soil = Soil.FromConeIndexOnly(KPa(1000)).WithWeakestReading(KPa(850)) };
+    }
+
+    [Fact]
+    public void The_nose_of_a_team_is_looked_at_up_to_the_peak_of_the_line()
+    {
+        var team = TeamPull.Estimate(TowingTeam.InLine([new TeamMember(Second()), new TeamMember(ReferencePlans.Tractor(18, 1.3))]));
+        double Worst(double peak) => team.FindingsAt(peak).Where(f => f.Id is "pull.nose-lift" or "pull.nose-light").Select(f => f.Required ?? 0).DefaultIfEmpty(0).Max();
+        Assert.True(Worst(2) > Worst(1));
     }
 
     [Fact]

@@ -318,6 +318,7 @@ public class PlanStoryTests
         var bare = gentle.With(new Rig(gentle.Rig.Drawbar, [gentle.Rig.Parts[0]], gentle.Rig.Casualty));
         Assert.Contains(bare.With(bare.Stuck with { Belly = new Belly(M(2), M(1), M(0.1)) }).With(bare.Site with { UnderMachine = null }).Assess().Findings, f => f.Id == "line.fouls" && f.Severity == Severity.Stop);
         var low = new UnderMachineLine(M(8.5), M(4.9), M(0.5), M(0.5), [new UndersidePart("rear axle", M(6.8), M(0.30))]);
+        Assert.Equal(-0.21, Assert.Single(bare.With(bare.Site with { UnderMachine = low }).Assess().Clearances).Gap.Meters, 1e-9);
         Assert.Contains(bare.With(bare.Site with { UnderMachine = low }).Assess().Findings, f => f.Id == "line.fouls" && f.Subject.Contains("rear axle", StringComparison.Ordinal));
     }
 
