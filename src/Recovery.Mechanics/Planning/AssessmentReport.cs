@@ -138,7 +138,7 @@ internal static class AssessmentReport
             for (var i = 0; i < team.Team.Members.Count; i++) w.Item("- ", w.Say("capability.team", string.Join(" + ", team.Team.Members.Select(m => m.Tower.Machine.Name)), team.Team.Members[i].Tower.Machine.Name, w.Display.Force(team.Losing(i).Remaining.CentralNewtons)));
         }
 
-        if (a.Plan.Tackle is { } tackle) w.Paragraph("capability.tackle", tackle.ToString(), w.Display.Force(a.Available.AtHitch * (tackle.Parts - 1)));
+        if (a.Plan.Tackle is { } tackle) w.Paragraph("capability.tackle", Text.Number(tackle.Parts), Text.Number(tackle.SustainedAdvantage, 3), w.Display.Force(a.Available.AtHitch * (tackle.Parts - 1)));
         w.Paragraph("capability.imposable", w.Display.Force(a.Available.Imposable));
     }
 

@@ -39,7 +39,10 @@ public sealed record LineTackle
     /// <summary>Gets the sustained pull on the line over that of the puller.</summary>
     public double SustainedAdvantage => Parts / TackleKernel.FallLine(1, Parts - 1, TackleKernel.HandbookFriction, 1);
 
+    /// <summary>What a finding calls it.</summary>
+    internal string Name => "tackle of " + Text.Number(Parts) + " parts";
+
     /// <summary>Gives the tackle in words, invariant culture.</summary>
     /// <returns>Parts and advantage.</returns>
-    public override string ToString() => "tackle of " + Text.Number(Parts) + " parts, " + Text.Number(SustainedAdvantage, 3) + " times the sustained pull";
+    public override string ToString() => Name + ", " + Text.Number(SustainedAdvantage, 3) + " times the sustained pull";
 }

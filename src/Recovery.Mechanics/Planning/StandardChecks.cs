@@ -100,7 +100,7 @@ public static class StandardChecks
 
     private static void Tackle(PlanContext c, LineTackle tackle, List<Finding> findings)
     {
-        var subject = tackle.ToString();
+        var subject = tackle.Name;
         double anchor = c.Available.AtHitch * (tackle.Parts - 1), planning = c.Demand.PlanningHigh.Newtons;
         if (c.Available.Central < planning) findings.Add(new Finding(PlanningFindings.TackleShort, subject, planning / 1000, c.Available.Central / 1000, "kN"));
         if (tackle.AnchorHolds is not { } holds) findings.Add(new Finding(PlanningFindings.TackleAnchorUnknown, subject, anchor / 1000, unit: "kN"));
