@@ -3,7 +3,7 @@ using System;
 namespace Recovery.Mechanics.Lines;
 
 /// <summary>Flight of a thrown fitting, once. SI.</summary>
-/// <remarks>Sources: <see cref="LinesSources.FreeFlight"/>, <see cref="LinesSources.FragmentShape"/>; the golden section is arithmetic.</remarks>
+/// <remarks>Sources: <see cref="LinesSources.FreeFlight"/>, <see cref="LinesSources.FragmentShape"/>.</remarks>
 internal static class BallisticsKernel
 {
     /// <summary>Air density at sea level, kg/m3 (standard atmosphere, from memory).</summary>
@@ -14,6 +14,9 @@ internal static class BallisticsKernel
 
     /// <summary>Shape factor of forged steel fragments, kg/m3 (DDESB TP-12, from memory).</summary>
     public const double ForgedSteelShape = 2600;
+
+    /// <summary>Steps of a flight before it is given up (numerical choice).</summary>
+    public const int MostSteps = 100000;
 
     private const double G = Provenance.PhysicalConstants.StandardGravity;
 
@@ -75,7 +78,7 @@ internal static class BallisticsKernel
         var rhs = new Drag(dragPerMetre);
         var y = new OdeState { A = 0, B = height, C = speed * Math.Cos(elevation), D = speed * Math.Sin(elevation) };
         double t = 0, h = 0.05;
-        for (var i = 0; i < 100000; i++)
+        for (var i = 0; i < MostSteps; i++)
         {
             if (!DormandPrince853.TryStep(ref rhs, t, y, h, 1e-12, 1e-9, out var next, out var grow))
             {
@@ -122,36 +125,9 @@ internal static class BallisticsKernel
         return new Landing(double.NaN, double.NaN, double.NaN);
     }
 
-    /// <summary>Greatest range over elevation with drag: golden section from 0 to 50 degrees, where range has one crest.</summary>
-    public static double GreatestRange(double speed, double height, double dragPerMetre, out double elevation)
-    {
-        const double Golden = 0.6180339887498949;
-        double low = 0, high = 50 * Math.PI / 180;
-        double a = high - (Golden * (high - low)), b = low + (Golden * (high - low));
-        double fa = Fly(speed, a, height, dragPerMetre).Range, fb = Fly(speed, b, height, dragPerMetre).Range;
-        while (high - low > 1e-7)
-        {
-            if (fa < fb)
-            {
-                low = a;
-                a = b;
-                fa = fb;
-                b = low + (Golden * (high - low));
-                fb = Fly(speed, b, height, dragPerMetre).Range;
-            }
-            else
-            {
-                high = b;
-                b = a;
-                fb = fa;
-                a = high - (Golden * (high - low));
-                fa = Fly(speed, a, height, dragPerMetre).Range;
-            }
-        }
-
-        elevation = (low + high) / 2;
-        return Math.Max(fa, fb);
-    }
+    /// <summary>Elevation at which the range with drag is greatest: from 0 to 50 degrees, where range has one crest.</summary>
+    public static double FurthestElevation(double speed, double height, double dragPerMetre) =>
+        Provenance.GoldenSection.Crest(elevation => Fly(speed, elevation, height, dragPerMetre).Range, 0, 50 * Math.PI / 180, 1e-7);
 
     private readonly struct Drag(double dragPerMetre) : IOdeRightHandSide
     {

@@ -53,19 +53,11 @@ public sealed record ThrownFitting
     /// <param name="elevation">Elevation at release, 0 to 89 degrees.</param>
     /// <returns>Where and how it lands.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The elevation is outside its range.</exception>
-    public ThrownReach Flight(Angle elevation)
-    {
-        var th = Elevation(elevation);
-        return new ThrownReach(BallisticsKernel.Fly(Speed.MetersPerSecond, th, Height.Meters, DragPerMetre), th, Mass.Kilograms);
-    }
+    public ThrownReach Flight(Angle elevation) => Land(Elevation(elevation));
 
     /// <summary>Gives the flight with drag that reaches furthest.</summary>
     /// <returns>Where and how it lands.</returns>
-    public ThrownReach FurthestFlight()
-    {
-        BallisticsKernel.GreatestRange(Speed.MetersPerSecond, Height.Meters, DragPerMetre, out var th);
-        return new ThrownReach(BallisticsKernel.Fly(Speed.MetersPerSecond, th, Height.Meters, DragPerMetre), th, Mass.Kilograms);
-    }
+    public ThrownReach FurthestFlight() => Land(BallisticsKernel.FurthestElevation(Speed.MetersPerSecond, Height.Meters, DragPerMetre));
 
     /// <summary>Works out the reach.</summary>
     /// <returns>The worked steps; the last is the furthest reach with drag.</returns>
@@ -85,6 +77,13 @@ public sealed record ThrownFitting
     /// <summary>Gives the fitting in words, invariant culture.</summary>
     /// <returns>Mass, speed and height.</returns>
     public override string ToString() => Text.With(Mass.Kilograms, "kg") + " at " + Text.With(Speed.MetersPerSecond, "m/s") + " from " + Text.With(Height.Meters, "m");
+
+    private ThrownReach Land(double elevation)
+    {
+        var landing = BallisticsKernel.Fly(Speed.MetersPerSecond, elevation, Height.Meters, DragPerMetre);
+        if (double.IsNaN(landing.Range)) throw new SolverException("flight of a thrown fitting", 0, elevation, Height.Meters, BallisticsKernel.MostSteps);
+        return new ThrownReach(landing, elevation, Mass.Kilograms);
+    }
 
     private static double Elevation(Angle elevation) => Guard.Radians(elevation, 0, 89, nameof(elevation));
 }

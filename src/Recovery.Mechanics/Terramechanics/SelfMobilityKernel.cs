@@ -5,11 +5,9 @@ using Recovery.Mechanics.Provenance;
 namespace Recovery.Mechanics.Terramechanics;
 
 /// <summary>Net traction of a set of wheels by any wheel model, at one common slip and at the best one. SI.</summary>
-/// <remarks>The golden section is arithmetic; the equations are those of the model that is handed in.</remarks>
+/// <remarks>The equations are those of the model that is handed in.</remarks>
 internal static class SelfMobilityKernel
 {
-    private const double Golden = 0.6180339887498949;
-
     /// <summary>Sum over all wheels: net traction of the driven ones that drive, less the resistance of the others. Not a number where a wheel is immobile; tells whether any wheel drives.</summary>
     public static double Net(IWheelModel model, IReadOnlyList<WheelSet> wheels, double? coneIndexPascals, double slip, out bool drives)
     {
@@ -36,24 +34,7 @@ internal static class SelfMobilityKernel
         slip = slipLimit;
         var end = Net(model, wheels, coneIndexPascals, slipLimit, out drives);
         if (!(At(slipLimit * (1 - 1e-7)) > end)) return end;
-        double a = 0, b = slipLimit, x = b - (Golden * (b - a)), y = a + (Golden * (b - a)), fx = At(x), fy = At(y);
-        while (b - a > 1e-10)
-        {
-            if (fx > fy)
-            {
-                (b, y, fy) = (y, x, fx);
-                x = b - (Golden * (b - a));
-                fx = At(x);
-            }
-            else
-            {
-                (a, x, fx) = (x, y, fy);
-                y = a + (Golden * (b - a));
-                fy = At(y);
-            }
-        }
-
-        slip = 0.5 * (a + b);
+        slip = GoldenSection.Crest(At, 0, slipLimit, 1e-10);
         return Net(model, wheels, coneIndexPascals, slip, out drives);
     }
 
