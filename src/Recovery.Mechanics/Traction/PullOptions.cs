@@ -117,8 +117,8 @@ internal sealed class PullOptions
     {
         var tackle = Traction.Tackle.Purchase(parts);
         var subject = name + " through " + Text.Number(parts) + ":1";
-        var share = parts / (1 + (TackleKernel.HandbookFriction * tackle.Sheaves));
-        var capacity = ForceBand.FromNewtons(effort.LowNewtons * share, effort.CentralNewtons * share, effort.HighNewtons * share);
+        double Moved(double pull) => TackleKernel.Load(pull, tackle.Sheaves, TackleKernel.HandbookFriction, tackle.MechanicalAdvantage);
+        var capacity = ForceBand.FromNewtons(Moved(effort.LowNewtons), Moved(effort.CentralNewtons), Moved(effort.HighNewtons));
         var fall = tackle.HandbookFallLine(Force.FromNewtons(_planning)).Newtons;
         var findings = new List<Finding>();
         Judge(findings, subject, capacity);
@@ -176,6 +176,6 @@ internal sealed class PullOptions
         double demand = _demand.CentralNewtons, central = capacity.CentralNewtons;
         if (central < ChoiceFindings.WillNot * demand) findings.Add(new Finding(TractionFindings.WillNotMove, subject, demand / 1000, central / 1000, "kN"));
         else if (central < ChoiceFindings.Undecided * demand) findings.Add(new Finding(TractionFindings.Undecided, subject, demand / 1000, central / 1000, "kN"));
-        else if (central < _demand.HighNewtons) findings.Add(new Finding(TractionFindings.BandsOverlap, subject, _demand.HighNewtons / 1000, central / 1000, "kN"));
+        else if (capacity.LowNewtons < _demand.HighNewtons) findings.Add(new Finding(TractionFindings.BandsOverlap, subject, _demand.HighNewtons / 1000, capacity.LowNewtons / 1000, "kN"));
     }
 }

@@ -15,6 +15,9 @@ internal static class TackleKernel
     /// <summary>Fall-line force of the handbook: load and tackle resistance over the advantage.</summary>
     public static double FallLine(double load, int sheaves, double friction, double advantage) => (load + Resistance(load, sheaves, friction)) / advantage;
 
+    /// <summary>Load that an effort at the fall line moves by the handbook, the same solved for the load: E MA/(1 + friction x sheaves).</summary>
+    public static double Load(double effort, int sheaves, double friction, double advantage) => effort * advantage / (1 + (friction * sheaves));
+
     /// <summary>First estimate of the advantage: load over effort, rounded up, at least 1.</summary>
     public static int FirstEstimate(double load, double effort) => (int)Math.Max(1, Math.Ceiling(load / effort));
 

@@ -49,8 +49,15 @@ internal static class TeamSharing
         {
             var tower = team.Members[i].Tower;
             double line = state.Line[i], lead = team.Kind == TeamKind.InLine && i > 0 ? state.Line[i - 1] : 0, slip;
-            if (team.Kind == TeamKind.Equalised) slip = Math.Max(0, CapabilityKernel.SlipAt(state.Flats[i], tower.Soil.RatingConeIndex.Pascals, line, BrixiusConstants.Bias, out _));
-            else Own(tower, state.Flats[i], Slip(wheels[i], speed), out slip);
+            Own(tower, state.Flats[i], Slip(wheels[i], speed), out slip);
+            if (team.Kind == TeamKind.Equalised)
+            {
+                // The strap holds the stronger one back; the weaker one gives its most, which rounding may put out of reach.
+                var held = CapabilityKernel.SlipAt(state.Flats[i], tower.Soil.RatingConeIndex.Pascals, line, BrixiusConstants.Bias, out var residual);
+                CapabilityBound.Check("slip of a member", residual, line);
+                if (held >= 0) slip = held;
+            }
+
             list.Add(new TeamShare(tower.Machine.Name, line - lead, line, line - lead > 0 ? slip : 0));
         }
 

@@ -64,7 +64,9 @@ internal sealed class TeamState
     private static double Dragged(TowingMachine tower, CapabilityFlat flat)
     {
         var rolling = flat.Rolling();
-        return CapabilityKernel.Greatest(rolling, rolling.Load, rolling.GradeForce, tower.Soil.WeakestRatingConeIndex.Pascals, 0, BrixiusConstants.Bias, out _, out _);
+        var left = CapabilityKernel.Greatest(rolling, rolling.Load, rolling.GradeForce, tower.Soil.WeakestRatingConeIndex.Pascals, 0, BrixiusConstants.Bias, out _, out var residual);
+        CapabilityBound.Check("pull behind a machine that is dragged", residual, left);
+        return left;
     }
 
     private void Sum(TowingTeam team)

@@ -44,8 +44,8 @@ public sealed record Winch
     /// <summary>Gets the pull on the first layer at which it still runs; null where only the stall pull is known. Accepted range 1 kN to the stall pull.</summary>
     public Force? RatedPull { get; init => field = value is { } v ? Force.FromNewtons(Guard.Newtons(v, 1, StallPull.Kilonewtons, nameof(RatedPull))) : null; }
 
-    /// <summary>Gets the width of the drum between its flanges; null where it is not known, then layer and fleet angle are not known either. Accepted range 0.05 to 3 m.</summary>
-    public Length? DrumWidth { get; init => field = value is { } v ? Length.FromMeters(Guard.Metres(v, 0.05, 3, nameof(DrumWidth))) : null; }
+    /// <summary>Gets the width of the drum between its flanges; null where it is not known, then layer and fleet angle are not known either. Accepted range 0.05 m, and no less than the rope is thick, to 3 m.</summary>
+    public Length? DrumWidth { get; init => field = value is { } v ? Length.FromMeters(Guard.Metres(v, Math.Max(0.05, RopeDiameter.Meters), 3, nameof(DrumWidth))) : null; }
 
     /// <summary>Gets the length of the rope; null where it is not known. Accepted range 5 to 1,000 m.</summary>
     public Length? RopeLength { get; init => field = value is { } v ? Length.FromMeters(Guard.Metres(v, 5, 1000, nameof(RopeLength))) : null; }

@@ -48,5 +48,5 @@ internal static class WinchKernel
     /// <summary>Greatest angle at which the rope runs off the drum.</summary>
     public static double FleetAngle(double halfWidth, double lead) => Math.Atan2(halfWidth, lead);
 
-    private static double Turns(double ropeDiameter, double drumWidth) => Math.Floor(drumWidth / ropeDiameter);
+    private static double Turns(double ropeDiameter, double drumWidth) => Math.Floor((drumWidth / ropeDiameter) + 1e-9);
 }

@@ -60,6 +60,20 @@ public class PullChoiceTests
     }
 
     [Fact]
+    public void Overlapping_bands_name_the_low_of_the_puller()
+    {
+        // A demand that ends between the low and the central of the puller may still hold it.
+        var tower = Named("big");
+        var means = new PullMeans([tower.WithSoil(tower.Soil.WithWeakestReading(KPa(600)))], [], [], []);
+        var option = Of(Light(means), PullOptionKind.Machine);
+        var (low, central) = (option.Capacity.Low.Kilonewtons, option.Capacity.Central.Kilonewtons);
+        Assert.True(low < central);
+        string[] At(double high) => [.. Of(PullChoice.For(new ForceBand(KN(40), KN(50), KN(high)), KN(290), means), PullOptionKind.Machine).Findings.Where(f => f.Id == "pull.bands-overlap").Select(f => f.Message)];
+        Assert.Empty(At(low - 0.01));
+        Assert.Contains(Text.Kilonewtons(1000 * low, 3), Assert.Single(At(0.5 * (low + central))), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Levels_of_the_central_demand()
     {
         PullOutcome At(double demand) => Of(PullChoice.For(new ForceBand(KN(demand), KN(demand), KN(demand)), KN(demand), Farm()), PullOptionKind.Machine).Outcome;

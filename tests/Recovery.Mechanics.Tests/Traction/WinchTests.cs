@@ -14,6 +14,16 @@ namespace Recovery.Mechanics.Tests.Traction;
 
 public class WinchTests
 {
+    [Fact]
+    public void A_drum_no_wider_than_its_rope_is_refused_and_whole_turns_are_whole()
+    {
+        // 0.57 m over 0.01 m is 57 turns, though the quotient of the doubles lies under it: 57 pi (0.2 + 0.01) m on the first layer.
+        var full = 57 * Math.PI * 0.21;
+        var winch = new Winch("w", KN(50), M(0.2), M(0.01)) { DrumWidth = M(0.57), RopeLength = M(full - 0.01) };
+        Assert.Equal(1, winch.LayerWith(Length.Zero));
+        Assert.Contains("DrumWidth", Assert.Throws<ArgumentOutOfRangeException>(() => new Winch("w", KN(50), M(0.3), M(0.08)) { DrumWidth = M(0.06) }).Message, StringComparison.Ordinal);
+    }
+
     private static Winch Farm => new("forest winch", KN(100), M(0.22), M(0.014)) { DrumWidth = M(0.30), RopeLength = M(60) };
 
     [Theory]
