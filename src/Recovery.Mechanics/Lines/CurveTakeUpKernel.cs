@@ -28,8 +28,7 @@ internal static class CurveTakeUpKernel
     /// <summary>Held anchor: square of the speed at the start of the slack at which the peak is a limit, 2 (E(x) - P (x + s))/m with F(x) the limit; negative where none keeps it.</summary>
     public static double HeldSpeedSquared(in CurveShape line, double limit, double pull, double mass, double slack)
     {
-        // On a linear line the difference is taken before it can lose digits: from twice the pull on exactly.
-        if (line.IsLinear) return ((limit * (limit - (2 * pull)) / line.LinearStiffness) - (2 * pull * slack)) / mass;
+        if (line.IsLinear) return TakeUpKernel.HeldSpeedSquared(limit, pull, line.LinearStiffness, mass, slack);
         if (limit < pull) return -1;
         var x = CurveKernel.Stretch(line, limit);
         return 2 * (CurveKernel.Energy(line, x) - (pull * (x + slack))) / mass;
@@ -39,7 +38,12 @@ internal static class CurveTakeUpKernel
     public static double GearSpeedSquared(in CurveShape line, double limit, double pull, double mass)
     {
         if (limit < pull) return -1;
-        if (line.IsLinear) return (limit - pull) * (limit - pull) / (line.LinearStiffness * mass);
+        if (line.IsLinear)
+        {
+            var speed = TakeUpKernel.GearSpeedLimit(limit, pull, line.LinearStiffness, mass);
+            return speed * speed;
+        }
+
         double from = CurveKernel.Stretch(line, pull), to = CurveKernel.Stretch(line, limit);
         return 2 * (CurveKernel.Energy(line, to) - CurveKernel.Energy(line, from) - (pull * (to - from))) / mass;
     }

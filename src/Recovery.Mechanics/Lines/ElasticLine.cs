@@ -71,13 +71,13 @@ public sealed record ElasticLine
     /// <param name="tension">Tension, 0 to 20,000 kN.</param>
     /// <returns>The least stretch a tape would show.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The tension is outside its range.</exception>
-    public Length LeastStretch(Force tension) => Length.FromMeters(Guard.Newtons(tension, 0, 20000, nameof(tension)) * LengthMetres / StiffNewtons);
+    public Length LeastStretch(Force tension) => Length.FromMeters(ElasticKernel.Stretch(Guard.Newtons(tension, 0, 20000, nameof(tension)), ElasticKernel.Stiffness(StiffNewtons, LengthMetres)));
 
     /// <summary>Gives the stretch at a tension at the soft end of the band.</summary>
     /// <param name="tension">Tension, 0 to 20,000 kN.</param>
     /// <returns>The greatest stretch a tape would show.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The tension is outside its range.</exception>
-    public Length GreatestStretch(Force tension) => Length.FromMeters(Guard.Newtons(tension, 0, 20000, nameof(tension)) * LengthMetres / SoftNewtons);
+    public Length GreatestStretch(Force tension) => Length.FromMeters(ElasticKernel.Stretch(Guard.Newtons(tension, 0, 20000, nameof(tension)), ElasticKernel.Stiffness(SoftNewtons, LengthMetres)));
 
     /// <summary>Gives the energy stored at a tension, at the soft end of the band where it is greatest.</summary>
     /// <param name="tension">Tension, 0 to 20,000 kN.</param>

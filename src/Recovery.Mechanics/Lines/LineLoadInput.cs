@@ -6,8 +6,11 @@ internal struct LineLoadInput
     /// <summary>Most that the puller can impose, N.</summary>
     public double Pull;
 
-    /// <summary>Mass of the puller, kg.</summary>
+    /// <summary>Mass of the puller with the equivalent mass of what turns where its wheels cannot slip, kg.</summary>
     public double Mass;
+
+    /// <summary>Part of that mass that turns, kg: its speed is at most that of the gear.</summary>
+    public double Turning;
 
     /// <summary>Stiffness of the line without bridle, soft end, N/m.</summary>
     public double Soft;

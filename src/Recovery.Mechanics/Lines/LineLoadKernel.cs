@@ -28,7 +28,15 @@ internal static class LineLoadKernel
     /// <summary>Whether the locked-gear rule may be claimed: a dropped clutch surges past it on lines stiffer than it was tried on.</summary>
     private static bool ClaimsGear(in LineLoadInput i, double stiffness) => i.GearSpeed >= 0 && !i.GearRuleBroken && !(i.ClutchMayDrop && stiffness > LockedGearConditions.DroppedClutchStiffness);
 
-    private static double Careless(in LineLoadInput i, double stiffness) => TakeUpKernel.HeldPeak(i.Pull, stiffness, i.Mass, i.CarelessSpeed, i.CarelessSlack);
+    private static double Careless(in LineLoadInput i, double stiffness) => TakeUpKernel.HeldPeak(i.Pull, stiffness, Moving(i, i.CarelessSpeed), i.CarelessSpeed, i.CarelessSlack);
+
+    /// <summary>Mass that moves at a speed: what turns in a gear goes no faster than that gear lets it, (v_t/v)^2 of its mass counts beyond.</summary>
+    private static double Moving(in LineLoadInput i, double speed)
+    {
+        if (!(i.Turning > 0 && i.GearSpeed >= 0 && speed > i.GearSpeed)) return i.Mass;
+        var share = i.GearSpeed / speed;
+        return i.Mass - (i.Turning * (1 - (share * share)));
+    }
 
     private static double Peak(in LineLoadInput i, double stiffness, out LineLoadRule rule)
     {
@@ -40,7 +48,7 @@ internal static class LineLoadKernel
 
         // A gear that runs may be at its full speed when the line comes taut. Slack that is not declared is the careless one.
         var speed = i.Approach >= 0 ? i.Approach : Math.Max(0, i.GearSpeed);
-        var peak = TakeUpKernel.HeldPeak(i.Pull, stiffness, i.Mass, speed, i.Slack >= 0 ? i.Slack : i.CarelessSlack);
+        var peak = TakeUpKernel.HeldPeak(i.Pull, stiffness, Moving(i, speed), speed, i.Slack >= 0 ? i.Slack : i.CarelessSlack);
         rule = LineLoadRule.HeldAnchor;
         if (ClaimsGear(i, stiffness))
         {

@@ -9,7 +9,7 @@ namespace Recovery.Mechanics.Lines;
 /// <remarks>
 /// <para>Steady P is the most that the puller can impose. Procedure is the peak of what is declared, the smaller of the rules that apply: held anchor F = P + sqrt(P^2 + 2 k P s + k m v^2); locked gear F = P + v_t sqrt(k m), not claimed where a condition is known not to be met, where the puller may face downhill, or on a line stiffer than 654 kN/m that is not declared free of slack or its clutch eased; throttle raised over t_r on a line declared taut P min(2, 1 + T/(pi t_r)).
 /// Careless is the held anchor with 0.5 m of slack and 5 km/h. Nothing declared: the procedure is the careless load.</para>
-/// <para>k stiffness of the line without bridle and axle straps, which could only lower a peak: the stiff end for rig checks, the soft end beside it for energy and stretch, each with its own peak. m mass of the puller, v speed at the start of slack s.</para>
+/// <para>k stiffness of the line without bridle and axle straps, which could only lower a peak: the stiff end for rig checks, the soft end beside it for energy and stretch, each with its own peak. m mass of the puller, with what turns where its wheels cannot slip (<see cref="PullProcedure.RotatingMass"/>), v speed at the start of slack s.</para>
 /// <para>No credit for damping, break-out, weights or wet line. An anchor that rolls away adds its speed to v_t. Source: energy balance and proof of the locked gear (derived), careless load judgement, stiffness bands from memory unless measured.</para>
 /// </remarks>
 public sealed class LineLoads
@@ -76,6 +76,8 @@ public sealed class LineLoads
         if (!_output.GearRefused) return null;
         var reasons = Procedure.GearConditions?.NotMet(_output.StiffUsed) ?? [];
         if (_input.FacesDownhill && Procedure.GearConditions is not { LevelOrUphill: false }) reasons.Add("the puller may stand facing downhill");
+        if (Procedure.RotatingMass.Kilograms > 0 && Procedure.GearConditions is not { WheelsCanSlip: false }) reasons.Add("the wheels cannot slip");
+        if (Procedure.WheelsCannotSlip && !(Procedure.RotatingMass.Kilograms > 0)) reasons.Add("what engine and wheels that turn add then is not declared and not in the load");
         if (Procedure.ApproachPassesGear) reasons.Add("the approach is faster than the gear");
         if (reasons.Count == 0) reasons.Add("the line, of " + Text.With(_output.StiffUsed / 1000, "kN/m", 3) + ", stretches little, and neither is it declared free of slack nor the clutch eased");
         return new Finding(LinesFindings.LockedGearNotMet, string.Join(", ", reasons));
@@ -96,7 +98,9 @@ public sealed class LineLoads
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static LineLoads Evaluate(Force imposablePull, Mass pullerMass, ElasticLine line, PullProcedure procedure, double beddedFactor = 2)
     {
-        var input = InputOf(Guard.Newtons(imposablePull, 1, 5000, nameof(imposablePull)), Guard.Kilograms(pullerMass, 0.5, 200, nameof(pullerMass)), Guard.NotNull(line, nameof(line)), Guard.NotNull(procedure, nameof(procedure)), Guard.Range(beddedFactor, 1, 4, string.Empty, nameof(beddedFactor)));
+        double pull = Guard.Newtons(imposablePull, 1, 5000, nameof(imposablePull)), mass = Guard.Kilograms(pullerMass, 0.5, 200, nameof(pullerMass));
+        var turning = Guard.NotNull(procedure, nameof(procedure)).RotatingMass.Kilograms;
+        var input = InputOf(pull, mass, turning, Guard.NotNull(line, nameof(line)), procedure, Guard.Range(beddedFactor, 1, 4, string.Empty, nameof(beddedFactor)));
         LineLoadKernel.Evaluate(input, out var output);
         return new LineLoads(line, procedure, input, output);
     }
@@ -128,20 +132,21 @@ public sealed class LineLoads
     /// <summary>The same pull and procedure on another line.</summary>
     internal LineLoads WithLine(ElasticLine line)
     {
-        var input = InputOf(_input.Pull, _input.Mass, line, Procedure, _input.BeddedFactor, _input.FacesDownhill);
+        var input = InputOf(_input.Pull, _input.Mass - _input.Turning, _input.Turning, line, Procedure, _input.BeddedFactor, _input.FacesDownhill);
         LineLoadKernel.Evaluate(input, out var output);
         return new LineLoads(line, Procedure, input, output);
     }
 
-    internal static LineLoadInput InputOf(double pull, double mass, ElasticLine line, PullProcedure procedure, double beddedFactor, bool facesDownhill = false) => new()
+    internal static LineLoadInput InputOf(double pull, double mass, double turning, ElasticLine line, PullProcedure procedure, double beddedFactor, bool facesDownhill = false) => new()
     {
         Pull = pull,
-        Mass = mass,
+        Mass = mass + turning,
+        Turning = turning,
         Soft = ElasticKernel.Stiffness(line.SoftNewtons, line.LengthMetres),
         Stiff = ElasticKernel.Stiffness(line.StiffNewtons, line.LengthMetres),
         BeddedFactor = beddedFactor,
         GearSpeed = procedure.LockedGear?.MetersPerSecond ?? -1,
-        GearRuleBroken = facesDownhill || procedure.ApproachPassesGear || procedure.GearConditions?.NotMet(0).Count > 0,
+        GearRuleBroken = facesDownhill || procedure.WheelsCannotSlip || procedure.ApproachPassesGear || procedure.GearConditions?.NotMet(0).Count > 0,
         ClutchMayDrop = procedure.GearConditions is { } stated ? !stated.ClutchEasedOrLineDrawnTaut : procedure.Slack is not { Meters: 0 },
         FacesDownhill = facesDownhill,
         Slack = procedure.Slack?.Meters ?? -1,

@@ -32,6 +32,10 @@ public sealed record PullProcedure
     /// <summary>Gets whether the line has been pulled before today (bedded in, about twice as stiff); null where it is not declared.</summary>
     public bool? SecondPull { get; init; }
 
+    /// <summary>Gets the mass that engine and wheels stand for at the line in the gear that is engaged, where the ground does not let the wheels slip: dug in, chained, on a step (<see cref="Traction.RotatingInertia.EquivalentMass"/>); 0 unless declared. Accepted range 0 to 20,000 t.</summary>
+    /// <remarks>It is added to the mass of the puller in every peak, the careless one too, there with no more speed than its gear has, and the locked-gear rule is then not claimed. While the wheels slip grip caps what they push, and it does not belong here.</remarks>
+    public Mass RotatingMass { get; init => field = Mass.FromKilograms(Guard.Kilograms(value, 0, 20000, nameof(RotatingMass))); }
+
     /// <summary>Gets the slack of the careless load; 0.5 m (judgement) unless changed. Accepted range 0 to 10 m.</summary>
     public Length CarelessSlack { get; init => field = Length.FromMeters(Guard.Metres(value, 0, 10, nameof(CarelessSlack))); } = Length.FromMeters(0.5);
 
@@ -46,6 +50,9 @@ public sealed record PullProcedure
 
     /// <summary>Whether the approach is declared faster than the gear: the gear then is not engaged.</summary>
     internal bool ApproachPassesGear => LockedGear is { } gear && ApproachSpeed is { } approach && approach.MetersPerSecond > gear.MetersPerSecond;
+
+    /// <summary>Whether it is declared, by a condition or by what turns, that the wheels cannot slip.</summary>
+    internal bool WheelsCannotSlip => RotatingMass.Kilograms > 0 || GearConditions is { WheelsCanSlip: false };
 
     private bool GearHolds => LockedGear is not null && (GearConditions?.HoldsSpeed ?? true) && !ApproachPassesGear;
 
@@ -85,6 +92,12 @@ public sealed record PullProcedure
     /// <returns>The changed copy.</returns>
     public PullProcedure WithSecondPull(bool? secondPull) => this with { SecondPull = secondPull };
 
+    /// <summary>Gives the same with another value: the equivalent mass of what turns, where the wheels cannot slip. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="rotatingMass">The value, as in <see cref="RotatingMass"/>.</param>
+    /// <returns>The changed copy.</returns>
+    /// <exception cref="System.ArgumentOutOfRangeException">The value is outside its range.</exception>
+    public PullProcedure WithRotatingMass(Mass rotatingMass) => this with { RotatingMass = rotatingMass };
+
     /// <summary>Gives the same with another value: the slack of the careless load. For callers whose language has no <c>with</c>.</summary>
     /// <param name="carelessSlack">The value, as in <see cref="CarelessSlack"/>.</param>
     /// <returns>The changed copy.</returns>
@@ -97,6 +110,7 @@ public sealed record PullProcedure
 
     /// <summary>Gives the procedure in words, invariant culture.</summary>
     /// <returns>What is declared.</returns>
-    public override string ToString() => !IsDeclared ? "nothing declared"
-        : (LockedGear is { } gear ? "gear of " + Text.With(gear.MetersPerSecond * 3.6, "km/h") : "no locked gear") + ", slack " + (Slack is { } slack ? Text.With(slack.Meters, "m") : "not declared") + (ThrottleRise is { } rise ? ", throttle raised over " + Text.With(rise.Seconds, "s") : string.Empty);
+    public override string ToString() => (!IsDeclared ? "nothing declared"
+        : (LockedGear is { } gear ? "gear of " + Text.With(gear.MetersPerSecond * 3.6, "km/h") : "no locked gear") + ", slack " + (Slack is { } slack ? Text.With(slack.Meters, "m") : "not declared") + (ThrottleRise is { } rise ? ", throttle raised over " + Text.With(rise.Seconds, "s") : string.Empty))
+        + (RotatingMass.Kilograms > 0 ? ", wheels that cannot slip with " + Text.With(RotatingMass.Kilograms / 1000, "t", 3) + " turning" : string.Empty);
 }

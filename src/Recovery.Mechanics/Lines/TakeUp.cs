@@ -1,6 +1,7 @@
 using System;
 using System.Threading;
 using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Traction;
 using UnitsNet;
 
 namespace Recovery.Mechanics.Lines;
@@ -110,7 +111,7 @@ public static class TakeUp
     /// <param name="roadSpeed">Road speed of the gear at that engine speed, 0.05 to 60 km/h.</param>
     /// <returns>J i^2/r^2.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    public static Mass RotatingMass(MassMomentOfInertia momentOfInertia, RotationalSpeed engineSpeed, Speed roadSpeed) => Mass.FromKilograms(TakeUpKernel.RotatingMass(
+    public static Mass RotatingMass(MassMomentOfInertia momentOfInertia, RotationalSpeed engineSpeed, Speed roadSpeed) => Mass.FromKilograms(RotatingKernel.EquivalentMass(
         Guard.Range(momentOfInertia.KilogramSquareMeters, 0.001, 1000, "kg m2", nameof(momentOfInertia)),
         Guard.Range(engineSpeed.RevolutionsPerMinute, 100, 10000, "rpm", nameof(engineSpeed)) * Math.PI / 30,
         Guard.MetresPerSecond(roadSpeed, 0.05, 60, nameof(roadSpeed))));

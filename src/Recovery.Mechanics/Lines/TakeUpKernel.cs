@@ -1,4 +1,5 @@
 using System;
+using Recovery.Mechanics.Traction;
 
 namespace Recovery.Mechanics.Lines;
 
@@ -12,7 +13,7 @@ internal static class TakeUpKernel
 
     /// <summary>Locked gear: F = P + v_t sqrt(k m), whatever the slack; an anchor that rolls away adds its speed to v_t.</summary>
     public static double LockedGearPeak(double pullNewtons, double stiffness, double massKilograms, double theoreticalSpeed) =>
-        pullNewtons + (theoreticalSpeed * Math.Sqrt(stiffness * massKilograms));
+        RotatingKernel.Peak(pullNewtons, massKilograms, theoreticalSpeed, stiffness);
 
     /// <summary>Throttle raised over t_r on a taut line at rest: P min(2, 1 + T/(pi t_r)).</summary>
     public static double ThrottlePeak(double pullNewtons, double stiffness, double massKilograms, double riseSeconds) =>
@@ -62,9 +63,13 @@ internal static class TakeUpKernel
     public static double SpeedAtTaut(double pullNewtons, double massKilograms, double speed, double slackMetres) =>
         Math.Sqrt((speed * speed) + (2 * pullNewtons * slackMetres / massKilograms));
 
-    /// <summary>Highest speed that keeps the held-anchor peak under a limit, sqrt(F (F - 2P)/(k m)); not a number where none does.</summary>
+    /// <summary>Square of the highest speed at the start of the slack that keeps the held-anchor peak under a limit, (F (F - 2P)/k - 2 P s)/m; negative where none does. The difference is taken before it can lose digits: from twice the pull on exactly.</summary>
+    public static double HeldSpeedSquared(double limitNewtons, double pullNewtons, double stiffness, double massKilograms, double slackMetres) =>
+        ((limitNewtons * (limitNewtons - (2 * pullNewtons)) / stiffness) - (2 * pullNewtons * slackMetres)) / massKilograms;
+
+    /// <summary>Highest speed that keeps the held-anchor peak on a taut line under a limit, sqrt(F (F - 2P)/(k m)); not a number where none does.</summary>
     public static double HeldSpeedLimit(double limitNewtons, double pullNewtons, double stiffness, double massKilograms) =>
-        Math.Sqrt(limitNewtons * (limitNewtons - (2 * pullNewtons)) / (stiffness * massKilograms));
+        Math.Sqrt(HeldSpeedSquared(limitNewtons, pullNewtons, stiffness, massKilograms, 0));
 
     /// <summary>Highest gear speed that keeps the locked-gear peak under a limit, (F - P)/sqrt(k m); negative where none does.</summary>
     public static double GearSpeedLimit(double limitNewtons, double pullNewtons, double stiffness, double massKilograms) =>
@@ -72,13 +77,6 @@ internal static class TakeUpKernel
 
     /// <summary>Gear speed below which the locked-gear peak is under twice the pull, P/sqrt(k m).</summary>
     public static double GearSpeedOfTwicePull(double pullNewtons, double stiffness, double massKilograms) => pullNewtons / Math.Sqrt(stiffness * massKilograms);
-
-    /// <summary>Equivalent mass of a rotating part, J i^2/r^2, from its speed of rotation and the road speed of that gear.</summary>
-    public static double RotatingMass(double inertia, double radiansPerSecond, double metresPerSecond)
-    {
-        var ratio = radiansPerSecond / metresPerSecond;
-        return inertia * ratio * ratio;
-    }
 
     /// <summary>Tension step when a taut line is struck at speed, Z v.</summary>
     public static double ImpactStep(double impedance, double speed) => impedance * speed;

@@ -10,7 +10,7 @@ internal static class UnderMachineKernel
     public static double HalfSpacing(double anchorSpacing, double apex, double x) => anchorSpacing / 2 * (1 - (x / apex));
 
     /// <summary>Height of the legs at x: z_a + (z_e - z_a) x/x_e.</summary>
-    public static double Height(double anchorHeight, double apexHeight, double apex, double x) => anchorHeight + ((apexHeight - anchorHeight) * x / apex);
+    public static double Height(double anchorHeight, double apexHeight, double apex, double x) => ClearanceKernel.LineHeight(anchorHeight, apexHeight, apex, x);
 
     /// <summary>Leg from an anchor to the eye: sqrt(x_e^2 + (w/2)^2 + (z_e - z_a)^2).</summary>
     public static double Leg(double apex, double anchorSpacing, double rise) => Math.Sqrt((apex * apex) + (anchorSpacing * anchorSpacing / 4) + (rise * rise));

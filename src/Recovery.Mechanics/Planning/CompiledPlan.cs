@@ -48,10 +48,15 @@ internal sealed class CompiledPlan
         Team = plan.Team is { } team ? TeamPull.Estimate(team) : null;
         Tackle = plan.Tackle;
         Procedure = Slower(plan.Procedure, Tackle?.Parts ?? 1);
-        var mass = plan.Tower.Machine.MassKilograms;
+        double mass = plan.Tower.Machine.MassKilograms, turning = plan.Procedure.RotatingMass.Kilograms;
         foreach (var member in plan.Ahead) mass += member.Tower.Machine.MassKilograms;
-        if (Tackle is { } tackle) mass *= tackle.Parts * tackle.Parts;
-        if (Line is { } line) LineInput = LineLoads.InputOf(0, mass, line, Procedure, Bedded(plan.Rig), FacesDownhill(plan));
+        if (Tackle is { } tackle)
+        {
+            mass *= tackle.Parts * tackle.Parts;
+            turning *= tackle.Parts * tackle.Parts;
+        }
+
+        if (Line is { } line) LineInput = LineLoads.InputOf(0, mass, turning, line, Procedure, Bedded(plan.Rig), FacesDownhill(plan));
     }
 
     public CompiledStuckMachine Stuck { get; }

@@ -33,7 +33,7 @@ internal static class RigAlternatives
     {
         var was = check.Loads.Procedure;
         var gear = was.LockedGear is null ? Crawl : check.GearSpeedAtFullFactors()?.MetersPerSecond ?? 0;
-        if (was.GearConditions is not null || gear < Slowest || !(check.GearSpeedAtFloor()?.MetersPerSecond >= gear)) return null;
+        if (was.GearConditions is not null || was.WheelsCannotSlip || gear < Slowest || !(check.GearSpeedAtFloor()?.MetersPerSecond >= gear)) return null;
         var procedure = PullProcedure.DrawnTautInGear(Speed.FromMetersPerSecond(gear)) with { SecondPull = was.SecondPull, CarelessSlack = was.CarelessSlack, CarelessSpeed = was.CarelessSpeed };
         var input = check.Loads.Input with { GearSpeed = gear, Slack = 0, Approach = -1, Rise = -1 };
         LineLoadKernel.Evaluate(input, out var output);

@@ -8,7 +8,7 @@ namespace Recovery.Mechanics.Traction;
 /// <remarks>
 /// <para>m_r = (J_e i^2 + J_w)/r^2; E = 0.5 (m + m_r) v_t^2; F = P + v_t sqrt(k (m + m_r)).</para>
 /// <para>J_e inertia on the engine shaft and J_w of all driven wheels, kg m2; i turns of the engine for one of the wheels; r rolling radius, m; m mass of the machine, kg; v_t speed of the wheels in that gear, m/s; k stiffness of the line at its stiff end, N/m; P steady pull, N.</para>
-/// <para>While the wheels slip, grip caps what they push and this does not reach the line. In the lowest gears i is in the hundreds and m_r is many times the machine: a locked gear does not bound the peak then. An engine that stalls or a clutch that slips takes some of it away; neither is credited.</para>
+/// <para>While the wheels slip, grip caps what they push and this does not reach the line. In the lowest gears i is in the hundreds and m_r is many times the machine: a locked gear does not bound the peak then. An engine that stalls or a clutch that slips takes some of it away; neither is credited. Its equivalent mass, declared with the procedure of a pull, raises every line load of that pull.</para>
 /// <para>Source: energy of rotating parts reflected to the line, held by a linear line (derived). Inertias come from the caller.</para>
 /// </remarks>
 public sealed record RotatingInertia

@@ -6,6 +6,7 @@ using FsCheck.Xunit;
 using Recovery.Mechanics.Lines;
 using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Tests.Support;
+using Recovery.Mechanics.Traction;
 using UnitsNet;
 using Xunit;
 using static Recovery.Mechanics.Tests.Lines.LineRows;
@@ -86,7 +87,7 @@ public class BreakOutAndDampingTests
     [CheckRows("lines", "rotation-energy")]
     public void The_energy_of_rotation_matches(CheckRow row)
     {
-        foreach (var v in new[] { 0.5, 2.0 }) row.Matches(("E", TakeUpKernel.RotatingMass(row.Printed("J"), row.Printed("n") * Math.PI / 30, v) * v * v / 2));
+        foreach (var v in new[] { 0.5, 2.0 }) row.Matches(("E", RotatingKernel.EquivalentMass(row.Printed("J"), row.Printed("n") * Math.PI / 30, v) * v * v / 2));
     }
 
     [Theory]

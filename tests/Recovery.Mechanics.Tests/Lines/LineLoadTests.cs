@@ -48,6 +48,34 @@ public class LineLoadTests
         Assert.Equal(rule == LineLoadRule.HeldAnchor ? 232 : 158.615, loads.ProcedurePeak.Kilonewtons, 0.0005);
     }
 
+    [Theory]
+    [InlineData(2.0, 50, 258.5364, 376.3265)]
+    [InlineData(2.0, 300, 329.3998, 420.9472)]
+    [InlineData(null, 50, 423.0080, 423.0080)]
+    public void What_turns_counts_where_the_wheels_cannot_slip(double? gear, double tonnes, double procedure, double careless)
+    {
+        // k 326.8883 kN/m, 18 t, P 116 kN, m_r turning: 116 + sqrt(116^2 + k (18 + m_r) 0.55556^2), careless 116 + sqrt(116^2 + k 116 + k (18 1.38889^2 + m_r v^2)) with v no more than the gear has.
+        var declared = gear is { } speed ? PullProcedure.DrawnTautInGear(Speed.FromKilometersPerHour(speed)) : PullProcedure.Undeclared;
+        var loads = LineLoads.Evaluate(KN(116), Mass.FromTonnes(18), Nylon, declared.WithRotatingMass(Mass.FromTonnes(tonnes)));
+        Assert.Equal(procedure, loads.ProcedurePeak.Kilonewtons, 0.0001);
+        Assert.Equal(careless, loads.Careless.Kilonewtons, 0.0001);
+        Assert.Equal(gear is null ? LineLoadRule.Careless : LineLoadRule.HeldAnchor, loads.Rule);
+        Assert.Equal(gear is not null, loads.Findings().Any(f => f.Id == "line.locked-gear-not-met" && f.Message.Contains("the wheels cannot slip", StringComparison.Ordinal)));
+        Assert.Equal(loads.ProcedurePeak.Newtons, loads.WithLine(Nylon).ProcedurePeak.Newtons);
+        Assert.Contains("turning", loads.Procedure.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Wheels_that_cannot_slip_without_what_turns_say_that_the_load_lacks_it()
+    {
+        var procedure = PullProcedure.DrawnTautInGear(Speed.FromKilometersPerHour(2)) with { GearConditions = LockedGearConditions.AllMet with { WheelsCanSlip = false } };
+        Assert.Contains("not in the load", Gear(procedure), StringComparison.Ordinal);
+        Assert.DoesNotContain("not in the load", Gear(procedure.WithRotatingMass(Mass.FromTonnes(50))), StringComparison.Ordinal);
+        Assert.Contains("RotatingMass", Assert.Throws<ArgumentOutOfRangeException>(() => procedure.WithRotatingMass(Mass.FromTonnes(20001))).Message, StringComparison.Ordinal);
+
+        static string Gear(PullProcedure p) => LineLoads.Evaluate(KN(116), Mass.FromTonnes(18), Nylon, p).Findings().Single(f => f.Id == "line.locked-gear-not-met").Message;
+    }
+
     [Fact]
     public void A_raised_throttle_takes_the_longest_period()
     {
@@ -107,7 +135,7 @@ public class LineLoadTests
         var procedure = PullProcedure.DrawnTautInGear(Speed.FromKilometersPerHour(2)).WithGearConditions(LockedGearConditions.AllMet);
         LineLoads Down(bool facesDownhill)
         {
-            var input = LineLoads.InputOf(140264.37, 18000, line, procedure, 2, facesDownhill);
+            var input = LineLoads.InputOf(140264.37, 18000, 0, line, procedure, 2, facesDownhill);
             LineLoadKernel.Evaluate(input, out var output);
             return new LineLoads(line, procedure, input, output);
         }
