@@ -30,6 +30,23 @@ internal static class CapabilityAssumptions
     public static readonly Assumption FirmestGround = new(
         "assume.puller-firmest-ground", "firmest ground the towing machine may stand on during the job", "the ground it stands on now", "Firmer ground, a road or a yard raises what it can put into the gear by 12 to 40 per cent.", TractionSources.TwoPulls);
 
+    public static readonly Assumption WeakestTerrain = new(
+        "assume.puller-weakest-terrain", "terrain of the weakest place under the tracked machine", "that of its track, so low and central are one", "The low of what it sustains falls with it; the band has no lower width until it is known.", TractionSources.TwoPulls);
+
+    public static readonly Assumption FirmestTerrain = new(
+        "assume.puller-firmest-terrain", "terrain of the firmest place that the tracked machine may stand on during the job", "that of its track", "Firmer ground or a hard surface raises what it can put into the gear.", TractionSources.TwoPulls);
+
+    /// <summary>Lists what the pull of a tracked machine leaves open.</summary>
+    public static IReadOnlyList<Assumption> List(TrackedTower tower)
+    {
+        var list = new List<Assumption>(4);
+        if (tower.WeakestTerrain is null) list.Add(WeakestTerrain);
+        if (tower.EnginePower is null) list.Add(EnginePower);
+        if (tower.HitchRating is null) list.Add(HitchRating);
+        if (tower.FirmestTerrain is null && tower.HardSurfaceFriction is null) list.Add(FirmestTerrain);
+        return list.AsReadOnly();
+    }
+
     /// <summary>Lists what a capability leaves open.</summary>
     public static IReadOnlyList<Assumption> List(TowingMachine tower)
     {

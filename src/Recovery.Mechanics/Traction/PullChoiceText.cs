@@ -27,6 +27,10 @@ internal static class PullChoiceText
             Wrap(text, "  -> ", caution.Remedy);
         }
 
+        var assumed = choice.Options.SelectMany(o => o.Assumptions).Where(a => seen.Add(a.Id)).ToList();
+        if (assumed.Count > 0) text.Append("\nTAKEN WHERE NOTHING WAS DECLARED\n");
+        foreach (var assumption in assumed) Wrap(text, "- ", assumption.ToString());
+
         text.Append('\n');
         Wrap(text, string.Empty, "Straps, shackles, bridles and attachment points are not judged here: check the rig against \"can impose\", never against the demand.");
         return text.ToString();

@@ -57,6 +57,9 @@ public sealed record PullOption
     /// <summary>Gets the reasons and the cautions.</summary>
     public IReadOnlyList<Finding> Findings { get; }
 
+    /// <summary>Gets what was filled in about machines and anchors because it was not declared, each once.</summary>
+    public IReadOnlyList<Assumption> Assumptions { get; init; } = [];
+
     /// <summary>Gives the option in one line, invariant culture.</summary>
     /// <returns>Name, outcome and utilisation.</returns>
     public override string ToString() => Name + ": " + (Outcome == PullOutcome.CanDo ? "can do it" : Outcome == PullOutcome.Undecided ? "undecided" : "cannot") + (Utilisation is { } u ? ", uses " + Text.Number(u, 2) : string.Empty);

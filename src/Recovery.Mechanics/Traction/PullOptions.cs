@@ -38,7 +38,7 @@ internal sealed class PullOptions
         var findings = new List<Finding>();
         Judge(findings, tower.Machine.Name, capability.Sustained);
         findings.AddRange(capability.Findings);
-        _list.Add(new PullOption(tower.Machine.Name, PullOptionKind.Machine, capability.Sustained, capability.ImposableNewtons, _demand.CentralNewtons, findings.AsReadOnly()));
+        _list.Add(new PullOption(tower.Machine.Name, PullOptionKind.Machine, capability.Sustained, capability.ImposableNewtons, _demand.CentralNewtons, findings.AsReadOnly()) { Assumptions = capability.Assumptions });
     }
 
     private void Tracked(TrackedTower tower)
@@ -48,7 +48,7 @@ internal sealed class PullOptions
         var capacity = pull.Sustained ?? ForceBand.FromNewtons(0, 0, 0);
         Judge(findings, tower.Name, capacity);
         findings.AddRange(pull.Findings);
-        _list.Add(new PullOption(tower.Name, PullOptionKind.Machine, capacity, pull.Imposable.Newtons, _demand.CentralNewtons, findings.AsReadOnly()));
+        _list.Add(new PullOption(tower.Name, PullOptionKind.Machine, capacity, pull.Imposable.Newtons, _demand.CentralNewtons, findings.AsReadOnly()) { Assumptions = pull.Assumptions });
     }
 
     private void Teams()
@@ -81,7 +81,7 @@ internal sealed class PullOptions
         var findings = new List<Finding>();
         Judge(findings, team.ToString(), pull.Sustained);
         findings.AddRange(pull.Findings);
-        _list.Add(new PullOption(team.ToString(), PullOptionKind.Team, pull.Sustained, pull.Imposable.Newtons, _demand.CentralNewtons, findings.AsReadOnly()));
+        _list.Add(new PullOption(team.ToString(), PullOptionKind.Team, pull.Sustained, pull.Imposable.Newtons, _demand.CentralNewtons, findings.AsReadOnly()) { Assumptions = Once([.. team.Members.Select(m => CapabilityAssumptions.List(m.Tower))]) });
     }
 
     private void Winch(FarmWinch farm)
@@ -91,7 +91,7 @@ internal sealed class PullOptions
         var band = ForceBand.FromNewtons(effort, effort, effort);
         Judge(single, farm.Winch.Name, band);
         var held = Hold(farm, single, Math.Min(_planning, stall), stall);
-        _list.Add(new PullOption(farm.Winch.Name + ", single line", PullOptionKind.Winch, band, stall, _demand.CentralNewtons, single.AsReadOnly()) { Holder = held });
+        _list.Add(new PullOption(farm.Winch.Name + ", single line", PullOptionKind.Winch, band, stall, _demand.CentralNewtons, single.AsReadOnly()) { Holder = held, Assumptions = farm.HeldBy?.Assumptions ?? [] });
         Tackles(farm.Winch.Name, PullOptionKind.WinchTackle, band, stall, farm, null);
     }
 
@@ -143,6 +143,7 @@ internal sealed class PullOptions
             TackleUtilisation = fall / effort.CentralNewtons,
             Anchor = check,
             Holder = held,
+            Assumptions = Once(capability?.Assumptions, farm?.HeldBy?.Assumptions, anchor?.Assumptions),
         });
     }
 
@@ -157,6 +158,8 @@ internal sealed class PullOptions
             else if (alike.Key < least) findings.Add(new Finding(ChoiceFindings.BlockWeak, names, least / 1000, alike.Key / 1000, "kN"));
         }
     }
+
+    private static IReadOnlyList<Assumption> Once(params IReadOnlyList<Assumption>?[] lists) => lists.SelectMany(l => l ?? []).GroupBy(a => a.Id, StringComparer.Ordinal).Select(g => g.First()).ToList().AsReadOnly();
 
     private static AnchorCheck? Hold(FarmWinch farm, List<Finding> findings, double fall, double stall)
     {

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using Recovery.Mechanics.Provenance;
 using UnitsNet;
 
@@ -42,7 +43,7 @@ public sealed class TrackedAnchor : GroundAnchor
     public override IReadOnlyList<ValidityFlag> Flags => Pull.Flags;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Assumption> Assumptions => [];
+    public override IReadOnlyList<Assumption> Assumptions => Pull.Assumptions.Where(a => a != CapabilityAssumptions.EnginePower && a != CapabilityAssumptions.FirmestTerrain).ToList().AsReadOnly();
 
     /// <inheritdoc/>
     public override IReadOnlyList<Finding> Findings => Holds is null ? [new Finding(TowingFindings.NoSupport, Name)] : [];

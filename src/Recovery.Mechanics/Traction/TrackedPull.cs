@@ -66,6 +66,9 @@ public sealed class TrackedPull
     /// <summary>Gets the limits of the track model that were left.</summary>
     public IReadOnlyList<ValidityFlag> Flags { get; }
 
+    /// <summary>Gets what was filled in because it was not declared.</summary>
+    public IReadOnlyList<Assumption> Assumptions => CapabilityAssumptions.List(Tower);
+
     /// <summary>Gets the objections.</summary>
     public IReadOnlyList<Finding> Findings
     {

@@ -60,6 +60,21 @@ public class PullChoiceTests
     }
 
     [Fact]
+    public void What_was_not_declared_of_machines_and_anchors_is_listed()
+    {
+        var choice = Light(Farm(anchor: new Deadman("deadman", M(0.75), M(3.6), M(2.1), 3, DeadmanSoil.FineGrainedOrWetSand)));
+        string[] Ids(PullOptionKind kind) => [.. Of(choice, kind).Assumptions.Select(a => a.Id)];
+        Assert.Contains("assume.puller-engine-power", Ids(PullOptionKind.Machine));
+        Assert.Equal("assume.anchor-brakes", Ids(PullOptionKind.Winch)[0]);
+        Assert.Contains("assume.deadman-trench", Ids(PullOptionKind.WinchTackle));
+        Assert.Contains("assume.anchor-brakes", Ids(PullOptionKind.WinchTackle));
+        Assert.All(choice.Options, o => Assert.Equal(o.Assumptions.Select(a => a.Id).Distinct(), o.Assumptions.Select(a => a.Id)));
+        Assert.Contains("TAKEN WHERE NOTHING WAS DECLARED", choice.ToText(), StringComparison.Ordinal);
+        var winch = new PullMeans([], [new FarmWinch(SmallWinch, 1, Log())], [], []);
+        Assert.DoesNotContain("NOTHING WAS DECLARED", Light(winch).ToText(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Overlapping_bands_name_the_low_of_the_puller()
     {
         // A demand that ends between the low and the central of the puller may still hold it.

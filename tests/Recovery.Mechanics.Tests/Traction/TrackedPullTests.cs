@@ -21,6 +21,18 @@ public class TrackedPullTests
     private static TrackedTower Tower(double hitchHeight = 0.5, double ahead = 0.3, BekkerTerrain? terrain = null) => new(
         "dozer", Mass.FromTonnes(18), M(ahead), M(0.9), M(hitchHeight), M(0.6), new TrackOnSoil(M(3), M(0.6), KN(88), terrain ?? Clay(), M(0.025)));
 
+    [Fact]
+    public void What_is_not_declared_is_listed()
+    {
+        string[] every = ["assume.puller-weakest-terrain", "assume.puller-engine-power", "assume.puller-hitch-rating", "assume.puller-firmest-terrain"];
+        var bare = Tower();
+        Assert.Equal(every, TrackedPull.Estimate(bare).Assumptions.Select(a => a.Id));
+        // An anchor stands: neither its engine nor firmer ground is asked for.
+        Assert.Equal(["assume.puller-weakest-terrain", "assume.puller-hitch-rating"], new TrackedAnchor(bare).Assumptions.Select(a => a.Id));
+        var known = bare.WithTerrains(bare.Track.Terrain, bare.Track.Terrain).WithPower(Power.FromKilowatts(150), Frac(0.6), Speed.FromKilometersPerHour(2)).WithHitchRating(KN(200));
+        Assert.Empty(TrackedPull.Estimate(known).Assumptions);
+    }
+
     [Theory]
     [CheckRows("traction-scipy", "tracked-pull")]
     public void Pull_by_integrated_shear(CheckRow row)
