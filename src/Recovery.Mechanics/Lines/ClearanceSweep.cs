@@ -50,9 +50,12 @@ public sealed class ClearanceSweep
     {
         var findings = new List<Finding>();
         foreach (var obstacle in Obstacles.Where(o => o.FoulsAsFound)) findings.Add(new Finding(LinesFindings.FoulsMachine, "it bears on the " + obstacle.Name));
-        if (findings.Count == 0 && FirstContact is { } first) findings.Add(new Finding(LinesFindings.FoulsInClimb, "the " + first.Name, Way.FrontRise.Meters, first.RiseAtContact!.Value.Meters, "m"));
+        if (findings.Count == 0 && FirstContact is { } first) findings.Add(new Finding(LinesFindings.FoulsInClimb, "the " + first.Name + Travel(first), Way.FrontRise.Meters, first.RiseAtContact!.Value.Meters, "m"));
         return findings.AsReadOnly();
     }
+
+    /// <summary>How far the casualty has come on then: without it a hump met on the level would be told by a climb of nothing.</summary>
+    private string Travel(ObstacleClearance met) => Way.Advance.Meters > 0 ? " (after " + Text.With(Way.Advance.Meters * met.ContactAt!.Value.DecimalFractions, "m", 2) + " of its way)" : string.Empty;
 
     /// <summary>Gives the worst place in words, invariant culture.</summary>
     /// <returns>The worst obstacle.</returns>

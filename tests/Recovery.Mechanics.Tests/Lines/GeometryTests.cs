@@ -263,4 +263,12 @@ public class GeometryTests
         way.AddFindings(leg, spacing, 0, belly, climb, findings);
         return findings;
     }
+
+    [Fact]
+    public void A_hump_met_on_the_level_is_told_by_the_way()
+    {
+        // The line rises 0.5 m in 20 m; it lies 0.66 m high at 6.4 m, 3.6 m nearer than the hump of 0.65 m stands as found.
+        var way = new LineClearance(M(0.5), M(20), M(1.0), M(5), []).WithGround([new GroundObstacle("kerb", M(10), M(0.65))]).WithMotion(M(0), M(0), M(8));
+        Assert.Contains("the kerb (after 3.6 m of its way)", Assert.Single(way.Sweep().Findings()).Message, StringComparison.Ordinal);
+    }
 }
