@@ -5,7 +5,7 @@ using Recovery.Mechanics.Provenance;
 namespace Recovery.Mechanics.Terramechanics;
 
 /// <summary>Net traction of a set of wheels by any wheel model, at one common slip and at the best one. SI.</summary>
-/// <remarks>The equations are those of the model that is handed in.</remarks>
+/// <remarks>No constant of its own: the sum is arithmetic, the equations are those of the model that is handed in.</remarks>
 internal static class SelfMobilityKernel
 {
     /// <summary>Sum over all wheels: net traction of the driven ones that drive, less the resistance of the others. Not a number where a wheel is immobile; tells whether any wheel drives.</summary>
