@@ -29,14 +29,17 @@ public sealed record AttachmentLoad
         InwardCareless = Force.FromNewtons(inward * loads.Careless);
     }
 
-    internal AttachmentLoad(AttachmentPoint point, double steady, double procedure, double careless)
+    internal AttachmentLoad(AttachmentPoint point, (double Steady, double Procedure, double Careless) newtons, (double Steady, double Procedure, double Careless) inward)
     {
         Point = point;
         Sides = 1;
         Share = 1;
-        Steady = TotalSteady = Force.FromNewtons(steady);
-        Procedure = TotalProcedure = Force.FromNewtons(procedure);
-        Careless = TotalCareless = Force.FromNewtons(careless);
+        Steady = TotalSteady = Force.FromNewtons(newtons.Steady);
+        Procedure = TotalProcedure = Force.FromNewtons(newtons.Procedure);
+        Careless = TotalCareless = Force.FromNewtons(newtons.Careless);
+        InwardSteady = Force.FromNewtons(inward.Steady);
+        InwardProcedure = Force.FromNewtons(inward.Procedure);
+        InwardCareless = Force.FromNewtons(inward.Careless);
     }
 
     /// <summary>Gets the attachment.</summary>
@@ -66,7 +69,7 @@ public sealed record AttachmentLoad
     /// <summary>Gets the careless peak of all sides together.</summary>
     public Force TotalCareless { get; }
 
-    /// <summary>Gets how hard one side is squeezed towards the other under the steady load; nothing without a bridle.</summary>
+    /// <summary>Gets how hard one side is squeezed towards the other under the steady load; nothing without a bridle. In a rig of any arrangement towards the anchor that it is tied to by straps, pullers and blocks left out.</summary>
     public Force InwardSteady { get; }
 
     /// <summary>Gets the same at the procedure peak.</summary>

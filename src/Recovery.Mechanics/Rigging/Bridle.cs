@@ -39,7 +39,7 @@ public sealed record Bridle : RigPart
     public Length? BightThickness { get; init => field = value is { } v ? Length.FromMeters(Guard.Metres(v, 0.002, 0.3, nameof(BightThickness))) : null; }
 
     /// <summary>Gets the angle by which its bight opens the eye; null where eye or bight was not measured. At most 20 degrees in a soft eye (EN 1492-1 annex, reported).</summary>
-    public Angle? EyeOpening => EyeLength is { } eye && BightThickness is { } bight ? Angle.FromRadians(BridleKernel.EyeOpening(eye.Meters, bight.Meters)) : null;
+    public Angle? EyeOpening => EyeLength is { } eye && BightThickness is { } bight ? Angle.FromRadians(SectionKernel.EyeAngle(eye.Meters, bight.Meters)) : null;
 
     /// <summary>Gets the included angle between the legs.</summary>
     public Angle IncludedAngle => Angle.FromRadians(IncludedRadians);

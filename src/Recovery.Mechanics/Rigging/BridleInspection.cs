@@ -22,20 +22,36 @@ internal static class BridleInspection
 
     public static void Add(Bridle bridle, List<Finding> findings)
     {
-        // Gates are whole degrees; a value within rounding of one belongs to the better side.
-        var degrees = Math.Round(bridle.IncludedRadians * 180 / Math.PI, 9);
-        if (degrees > Refused) findings.Add(new Finding(RiggingFindings.BridleTooWide, bridle.Name, degrees));
-        else if (degrees > Acceptance && !bridle.WideAngleAccepted) findings.Add(new Finding(RiggingFindings.BridleNotAccepted, bridle.Name, Acceptance, degrees, "deg"));
-        else if (degrees > Acceptance) findings.Add(new Finding(RiggingFindings.BridleAccepted, bridle.Name, Acceptance, degrees, "deg"));
-        else if (degrees > Pass) findings.Add(new Finding(RiggingFindings.BridleWide, bridle.Name, degrees));
-        foreach (var gate in (double[])[Pass, Acceptance, Refused])
-        {
-            if (degrees <= gate && degrees * RigStrengthFindings.Near > gate) findings.Add(new Finding(RiggingFindings.BridleNearGate, bridle.Name, gate, degrees, "deg"));
-        }
-
+        AddGates(bridle.Name, bridle.IncludedRadians, bridle.WideAngleAccepted, findings);
         if (bridle.EyeOpening is { } opening && Math.Round(opening.Degrees, 9) > EyeLimit) findings.Add(new Finding(RiggingFindings.EyeOpensWide, bridle.Name, EyeLimit, opening.Degrees, "deg"));
         else if (bridle.EyeOpening is { } near && near.Degrees * RigStrengthFindings.Near > EyeLimit) findings.Add(new Finding(RiggingFindings.BridleNearGate, "bight of the " + bridle.Name + " in its eye", EyeLimit, near.Degrees, "deg"));
-        findings.Add(new Finding(RiggingFindings.NoRedundancy, bridle.Name));
-        findings.Add(new Finding(RiggingFindings.BridleWears, bridle.Name));
+        AddRunning(bridle.Name, findings);
+    }
+
+    /// <summary>The same of any strap that runs free through an eye, whatever the arrangement; its eye is not measured there.</summary>
+    public static void Add(string name, double includedRadians, bool wideAngleAccepted, List<Finding> findings)
+    {
+        AddGates(name, includedRadians, wideAngleAccepted, findings);
+        AddRunning(name, findings);
+    }
+
+    private static void AddGates(string name, double includedRadians, bool wideAngleAccepted, List<Finding> findings)
+    {
+        // Gates are whole degrees; a value within rounding of one belongs to the better side.
+        var degrees = Math.Round(includedRadians * 180 / Math.PI, 9);
+        if (degrees > Refused) findings.Add(new Finding(RiggingFindings.BridleTooWide, name, degrees));
+        else if (degrees > Acceptance && !wideAngleAccepted) findings.Add(new Finding(RiggingFindings.BridleNotAccepted, name, Acceptance, degrees, "deg"));
+        else if (degrees > Acceptance) findings.Add(new Finding(RiggingFindings.BridleAccepted, name, Acceptance, degrees, "deg"));
+        else if (degrees > Pass) findings.Add(new Finding(RiggingFindings.BridleWide, name, degrees));
+        foreach (var gate in (double[])[Pass, Acceptance, Refused])
+        {
+            if (degrees <= gate && degrees * RigStrengthFindings.Near > gate) findings.Add(new Finding(RiggingFindings.BridleNearGate, name, gate, degrees, "deg"));
+        }
+    }
+
+    private static void AddRunning(string name, List<Finding> findings)
+    {
+        findings.Add(new Finding(RiggingFindings.NoRedundancy, name));
+        findings.Add(new Finding(RiggingFindings.BridleWears, name));
     }
 }

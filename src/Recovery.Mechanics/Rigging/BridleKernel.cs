@@ -70,9 +70,6 @@ internal static class BridleKernel
         return Math.Atan2(x - anchor, y);
     }
 
-    /// <summary>Angle by which an eye is opened by what lies in it: the eye's inside length l round a contact diameter d, sin(e/2) = (d/2)/(l - d/2).</summary>
-    public static double EyeOpening(double eyeLength, double contact) => 2 * Math.Asin(Math.Min(1, contact / 2 / (eyeLength - (contact / 2))));
-
     /// <summary>Force in the first of two fixed legs at phi1 and phi2 from the line of pull, one each side: P sin(phi2)/sin(phi1 + phi2). A pull outside the legs hangs on the nearer one alone.</summary>
     public static double FixedFirst(double pull, double first, double second) =>
         first <= 0 ? pull : second <= 0 ? 0 : pull * Math.Sin(second) / Math.Sin(first + second);

@@ -77,9 +77,8 @@ public static class GearChoice
             needs.Add(new(part.Name, KindOf(part), steady, peak, ChoiceKernel.Strength(steady, check.Policy.Factor, share), full, floor, ChoiceKernel.Strength(steady, 1, share), double.NaN, check.Policy));
         }
 
-        var last = places.Count > 0 ? places[places.Count - 1].Share : 1;
-        needs.Insert(0, Attachment(check.Rig.Drawbar.Name, GearKind.Drawbar, check, 1));
-        needs.Add(Attachment(check.Rig.Casualty.Name, GearKind.AttachmentPoint, check, last));
+        needs.Insert(0, Attachment(check.DrawbarLoad, GearKind.Drawbar, check.Policy));
+        needs.Add(Attachment(check.CasualtyLoad, GearKind.AttachmentPoint, check.Policy));
         return needs.AsReadOnly();
     }
 
@@ -97,7 +96,7 @@ public static class GearChoice
             double steady = first.Steady.Newtons, peak = first.Procedure.Newtons;
             if (first.Part is Shackle shackle)
             {
-                if (shackle.LimitShare > 0) needs.Add(Shackle(shackle.Name, steady, peak, check.Policy, check.WearFactor, shackle.LimitShare));
+                if (shackle.LimitShare > 0) needs.Add(Shackle(shackle.Name, steady, peak, check.Policy, first.Floor / PartialFactorKernel.Floor, shackle.LimitShare));
             }
             else if (ShareOf(first.Part) is var share && share > 0)
             {
@@ -150,10 +149,4 @@ public static class GearChoice
 
     private static GearNeed Attachment(AttachmentLoad load, GearKind kind, DesignFactorPolicy policy) =>
         new(load.Point.Name, kind, load.Steady.Newtons, load.Procedure.Newtons, double.NaN, load.Procedure.Newtons, load.Procedure.Newtons, load.Steady.Newtons, double.NaN, policy);
-
-    private static GearNeed Attachment(string name, GearKind kind, RigCheck check, double share)
-    {
-        double steady = check.Loads.Output.Steady * share, peak = check.Loads.Output.Procedure * share;
-        return new(name, kind, steady, peak, double.NaN, peak, peak, steady, double.NaN, check.Policy);
-    }
 }

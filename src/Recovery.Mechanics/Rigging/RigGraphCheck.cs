@@ -45,9 +45,15 @@ public sealed class RigGraphCheck
             var all = new List<Assumption>();
             if (DeclaredWear is null) all.Add(RigAssumptions.Wear);
             if (Graph.Links.Any(l => l.Part is Strap { Choked: true, AngleOfChoke: null })) all.Add(RigAssumptions.Choke);
+            foreach (var link in Graph.Links)
+            {
+                if (link.Part is WireRope wire) all.AddRange(wire.Strength.Assumptions);
+                else if (link.Part is Chain chain) all.AddRange(chain.Assumptions);
+            }
+
             if (Parts.Any(p => p.Kind == PlaceKind.Bight)) all.Add(RigAssumptions.Bight);
             if (Graph.Links.Any(l => l.Part is not Strap { Measured: not null })) all.Add(RigAssumptions.Stretch);
-            return all.AsReadOnly();
+            return all.GroupBy(a => a.Id, StringComparer.Ordinal).Select(g => g.First()).ToList().AsReadOnly();
         }
     }
 
@@ -72,8 +78,8 @@ public sealed class RigGraphCheck
     /// <summary>Gets the forces without friction at the stiff end, procedure peak: for drawing.</summary>
     public RigGraphForces Forces => _envelope.Stiff;
 
-    /// <summary>Gets the joiners, chains and wire ropes that fly if some other part lets go: steel that another arrangement would keep off a free end.</summary>
-    public IReadOnlyList<string> SteelOnFreeEnds => Failures.SelectMany(f => f.Hardware.Where(h => h != f.Part)).Distinct(StringComparer.Ordinal).Where(h => Graph.Nodes.Any(n => n.Joiner?.Name == h) || Graph.Links.Any(l => l.Part.Name == h)).ToList().AsReadOnly();
+    /// <summary>Gets the joiners, chains and wire ropes that fly if some other part lets go: steel that another arrangement would keep off a free end. All steel of the rig where <see cref="Failures"/> is empty: what is not known never counts as staying where it is.</summary>
+    public IReadOnlyList<string> SteelOnFreeEnds => Failures.Count == 0 ? Graph.Links.Where(l => l.IsSteel).Select(l => l.Part.Name).Concat(Graph.Nodes.Where(n => n.Joiner is Shackle or SnatchBlock).Select(n => n.Joiner!.Name)).ToList().AsReadOnly() : Failures.SelectMany(f => f.Hardware.Where(h => h != f.Part)).Distinct(StringComparer.Ordinal).Where(h => Graph.Nodes.Any(n => n.Joiner?.Name == h) || Graph.Links.Any(l => l.Part.Name == h)).ToList().AsReadOnly();
 
     /// <summary>Gets the better arrangement: every shackle that would fly is a soft shackle of the same strength, every chain and wire rope a strap of HMPE of the same strength, shielded from edges. Null where neither would fly, or a breaking strength is not known.</summary>
     public RigGraph? BetterArrangement
@@ -132,6 +138,9 @@ public sealed class RigGraphCheck
     internal RigOutcome[] Outcomes => Parts.Select(p => p.Outcome).ToArray();
 
     internal Lines.LineLoadOutput Loads => _envelope.Loads;
+
+    /// <summary>Widest included angle of a strap that runs through an eye and on which no puller draws; null for any other link.</summary>
+    internal double? IncludedRadians(int link) => _envelope.Included(link) is > 0 and var included ? included : null;
 
     internal static RigGraphCheck Of(RigGraph graph, DesignFactorPolicy policy, double? declaredWear)
     {

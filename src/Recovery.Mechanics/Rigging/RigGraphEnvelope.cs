@@ -14,6 +14,9 @@ internal sealed class RigGraphEnvelope
     private readonly double[] _links;
     private readonly double[] _joiners;
     private readonly double[,] _attachments;
+    private readonly double[,] _inward;
+    private readonly double[] _included;
+    private readonly IReadOnlyList<(int From, int To)> _tied;
 
     private RigGraphEnvelope(RigGraph graph)
     {
@@ -21,6 +24,9 @@ internal sealed class RigGraphEnvelope
         _links = new double[graph.Links.Count];
         _joiners = new double[graph.Nodes.Count];
         _attachments = new double[graph.Nodes.Count, Levels.Length];
+        _inward = new double[graph.Nodes.Count, Levels.Length];
+        _included = new double[graph.Links.Count];
+        _tied = RigGraphShape.TiedAnchors(graph);
         Stiff = graph.Solve(RigLoadLevel.Procedure, StretchState.Stiff);
         Soft = graph.Solve(RigLoadLevel.ProcedureSoft, StretchState.Soft);
         var pulls = Levels.Select(level => graph.Nodes.Sum(n => n.Pull?.At(level) ?? 0)).ToArray();
@@ -45,7 +51,7 @@ internal sealed class RigGraphEnvelope
             var all = new List<AttachmentLoad>();
             for (var i = 0; i < _graph.Nodes.Count; i++)
             {
-                if (_graph.Nodes[i].Point is { } point) all.Add(new AttachmentLoad(point, _attachments[i, 0], _attachments[i, 1], _attachments[i, 2]));
+                if (_graph.Nodes[i].Point is { } point) all.Add(new AttachmentLoad(point, Three(_attachments, i), Three(_inward, i)));
             }
 
             return all.AsReadOnly();
@@ -76,6 +82,9 @@ internal sealed class RigGraphEnvelope
     /// <summary>Greatest tension of a link over the pull.</summary>
     public double OfLink(int i) => _links[i];
 
+    /// <summary>Widest angle between the two parts of a link at an eye that it runs through, rad; 0 where it runs through none or a puller draws on it.</summary>
+    public double Included(int i) => _included[i];
+
     /// <summary>Greatest load of the joiner of a node over the pull.</summary>
     public double OfJoiner(int i) => _joiners[i];
 
@@ -104,7 +113,34 @@ internal sealed class RigGraphEnvelope
             if (node.Point is not null) _attachments[n, level] = Math.Max(_attachments[n, level], forces.On(node.Name).Newtons.Length);
             if (node.Joiner is not null) _joiners[n] = Math.Max(_joiners[n], Joiner(forces, node.Name) / pull);
         }
+
+        foreach (var (from, to) in _tied)
+        {
+            RigNode here = _graph.Nodes[from], there = _graph.Nodes[to];
+            var apart = there.At!.Metres - here.At!.Metres;
+            if (apart.Length > 0) _inward[from, level] = Math.Max(_inward[from, level], forces.On(here.Name).Newtons.Dot(apart) / apart.Length);
+        }
+
+        for (var i = 0; i < _included.Length; i++) _included[i] = Math.Max(_included[i], Widest(forces.Parts[i]));
     }
+
+    private double Widest(PartForce part)
+    {
+        var link = part.Link;
+        double widest = 0;
+        if (link.Nodes.Any(n => _graph.Nodes[_graph.IndexOf(n)].Kind == RigNodeKind.Puller)) return widest;
+        for (var i = 1; i + 1 < link.Nodes.Count; i++)
+        {
+            Vector3 before = -1 * part.Segments[i - 1].Newtons, after = part.Segments[i].Newtons;
+            // A slack strap has no angle, and a block is made for any.
+            if (!(before.Length > 0) || !(after.Length > 0) || _graph.Nodes[_graph.IndexOf(link.Nodes[i])].Joiner is SnatchBlock) continue;
+            widest = Math.Max(widest, Math.Acos(Math.Max(-1, Math.Min(1, before.Dot(after) / (before.Length * after.Length)))));
+        }
+
+        return widest;
+    }
+
+    private static (double Steady, double Procedure, double Careless) Three(double[,] of, int node) => (of[node, 0], of[node, 1], of[node, 2]);
 
     /// <summary>What a joiner carries: the greatest end that hangs on it, or both parts together of what runs through it.</summary>
     private double Joiner(RigGraphForces forces, string node)

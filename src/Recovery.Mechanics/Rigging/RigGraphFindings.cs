@@ -11,55 +11,27 @@ internal static class RigGraphFindings
     public static IReadOnlyList<Finding> Of(RigGraphCheck check)
     {
         var findings = new List<Finding>();
-        foreach (var part in check.Graph.Links.Select(l => l.Part).Concat(check.Graph.Nodes.Where(n => n.Joiner is not null).Select(n => n.Joiner!))) OfPart(part, findings);
+        foreach (var part in check.Graph.Links.Select(l => l.Part).Concat(check.Graph.Nodes.Where(n => n.Joiner is not null).Select(n => n.Joiner!))) RigInspection.OfPart(part, findings);
         foreach (var node in check.Graph.Nodes) OfNode(check.Graph, node, findings);
+        for (var i = 0; i < check.Graph.Links.Count; i++)
+        {
+            if (check.IncludedRadians(i) is { } included) BridleInspection.Add(check.Graph.Links[i].Part.Name, included, check.Graph.Links[i].WideAngleAccepted, findings);
+        }
+
         foreach (var link in check.Graph.Links.Where(l => JoinsStraps(check.Graph, l))) findings.Add(new Finding(RiggingFindings.MetalJoiner, link.Part.Name));
         if (IsLowStretch(check.Graph)) findings.Add(new Finding(GearFindings.LowStretch, check.Graph.Links[0].Part.Name));
         RigStrengthFindings.Add(check.Places, check.Outcomes, check.Loads, i => check.Parts[i].Name, false, findings);
         foreach (var attachment in check.Attachments) attachment.AddFindings(findings);
-        foreach (var steel in check.SteelOnFreeEnds) findings.Add(FailureAnalysis.SteelFinding(check.Failures, steel));
+        // Without the list of failures nobody knows how fast.
+        foreach (var steel in check.SteelOnFreeEnds) findings.Add(check.Failures.Count > 0 ? FailureAnalysis.SteelFinding(check.Failures, steel) : new Finding(RiggingFindings.SteelOnFreeEnd, steel));
         return findings.OrderByDescending(f => f.Severity).ToList().AsReadOnly();
-    }
-
-    private static void OfPart(RigPart part, List<Finding> findings)
-    {
-        switch (part)
-        {
-            case Strap s:
-                RigInspection.Of(s.Name, s.Rating, s.Rating.BreakingNewtons, findings);
-                GearInspection.AddStrap(s, findings);
-                if (s.RejectedFor != StrapCondition.Sound) findings.Add(new Finding(RiggingFindings.Damage, s.Name));
-                break;
-            case Chain c:
-                RigInspection.Of(c.Name, c.Rating, c.Rating.BreakingNewtons, findings);
-                GearInspection.AddChain(c, findings);
-                break;
-            case WireRope w:
-                RigInspection.Of(w.Name, w.Rating, w.Rating.BreakingNewtons, findings);
-                GearInspection.AddWireRope(w, findings);
-                break;
-            case SoftShackle s:
-                RigInspection.Of(s.Name, s.Rating, s.Rating.BreakingNewtons, findings);
-                GearInspection.AddSoftShackle(s, findings);
-                break;
-            case SnatchBlock b:
-                RigInspection.Of(b.Name, b.Rating, b.Rating.BreakingNewtons, findings);
-                break;
-            case Shackle s:
-                RigInspection.OfShackle(s, findings);
-                break;
-            default:
-                findings.Add(RigInspection.NotInspected(part));
-                break;
-        }
     }
 
     private static void OfNode(RigGraph graph, RigNode node, List<Finding> findings)
     {
         if (node.Point is { } point)
         {
-            if (point.Kind == AttachmentKind.Unidentified) findings.Add(new Finding(RiggingFindings.AttachmentUnidentified, point.Name));
-            else if (point.Forbidden) findings.Add(new Finding(RiggingFindings.AttachmentForbidden, point.Name));
+            RigInspection.OfAttachment(point, findings);
             return;
         }
 

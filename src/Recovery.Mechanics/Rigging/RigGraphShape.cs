@@ -33,6 +33,35 @@ internal static class RigGraphShape
         }
     }
 
+    /// <summary>Anchors that are tied to each other by lines, every pair both ways: a way from one to the other that passes no puller, no block and no third anchor.</summary>
+    public static IReadOnlyList<(int From, int To)> TiedAnchors(RigGraph graph)
+    {
+        var tied = new List<(int From, int To)>();
+        for (var i = 0; i < graph.Nodes.Count; i++)
+        {
+            if (graph.Nodes[i].Kind != RigNodeKind.Anchor) continue;
+            var seen = new HashSet<string>(StringComparer.Ordinal) { graph.Nodes[i].Name };
+            var open = new Stack<string>();
+            open.Push(graph.Nodes[i].Name);
+            while (open.Count > 0)
+            {
+                var at = open.Pop();
+                var k = graph.IndexOf(at);
+                if (k != i && graph.Nodes[k].Kind == RigNodeKind.Anchor) tied.Add((i, k));
+                if ((k != i && graph.Nodes[k].Kind != RigNodeKind.Joint) || graph.Nodes[k].Joiner is SnatchBlock) continue;
+                foreach (var link in graph.Links.Where(l => l.Touches(at)))
+                {
+                    var own = 0;
+                    while (link.Nodes[own] != at) own++;
+                    if (own > 0 && seen.Add(link.Nodes[own - 1])) open.Push(link.Nodes[own - 1]);
+                    if (own + 1 < link.Nodes.Count && seen.Add(link.Nodes[own + 1])) open.Push(link.Nodes[own + 1]);
+                }
+            }
+        }
+
+        return tied.AsReadOnly();
+    }
+
     private static RigNodeKind Kind(RigGraph graph, string name) => graph.Nodes[graph.IndexOf(name)].Kind;
 
     private static bool Reaches(RigGraph graph, string from, RigNodeKind kind)

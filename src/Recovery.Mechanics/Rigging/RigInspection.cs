@@ -11,46 +11,18 @@ internal static class RigInspection
     {
         for (var i = 0; i < rig.Parts.Count; i++)
         {
-            var part = rig.Parts[i];
-            switch (part)
+            OfPart(rig.Parts[i], findings);
+            switch (rig.Parts[i])
             {
-                case Strap strap:
-                    Of(strap.Name, strap.Rating, strap.Rating.BreakingNewtons, findings);
-                    GearInspection.AddStrap(strap, findings);
-                    if (strap.RejectedFor != StrapCondition.Sound) findings.Add(new Finding(RiggingFindings.Damage, strap.Name));
-                    if (i + 1 < rig.Parts.Count && rig.Parts[i + 1] is Strap) findings.Add(new Finding(RiggingFindings.StrapOnStrap, strap.Name));
+                case Strap or Bridle:
+                    if (i + 1 < rig.Parts.Count && rig.Parts[i + 1] is Strap) findings.Add(new Finding(RiggingFindings.StrapOnStrap, rig.Parts[i].Name));
+                    if (rig.Parts[i] is Bridle bridle) BridleInspection.Add(bridle, findings);
                     break;
-                case Bridle bridle:
-                    Of(bridle.Name, bridle.Strap.Rating, bridle.Strap.Rating.BreakingNewtons, findings);
-                    GearInspection.AddStrap(bridle.Strap, findings);
-                    if (bridle.Strap.RejectedFor != StrapCondition.Sound) findings.Add(new Finding(RiggingFindings.Damage, bridle.Name));
-                    if (i + 1 < rig.Parts.Count && rig.Parts[i + 1] is Strap) findings.Add(new Finding(RiggingFindings.StrapOnStrap, bridle.Name));
-                    BridleInspection.Add(bridle, findings);
-                    break;
-                case Chain chain:
-                    Of(chain.Name, chain.Rating, chain.Rating.BreakingNewtons, findings);
-                    GearInspection.AddChain(chain, findings);
+                case Chain or WireRope:
                     OfSteelLine(rig, i, findings);
                     break;
-                case WireRope wire:
-                    Of(wire.Name, wire.Rating, wire.Rating.BreakingNewtons, findings);
-                    GearInspection.AddWireRope(wire, findings);
-                    OfSteelLine(rig, i, findings);
-                    break;
-                case SoftShackle soft:
-                    Of(soft.Name, soft.Rating, soft.Rating.BreakingNewtons, findings);
-                    GearInspection.AddSoftShackle(soft, findings);
-                    break;
-                case SnatchBlock block:
-                    Of(block.Name, block.Rating, block.Rating.BreakingNewtons, findings);
+                case SnatchBlock or Shackle:
                     OfSteelJoiner(rig, i, findings);
-                    break;
-                case Shackle shackle:
-                    OfShackle(shackle, findings);
-                    OfSteelJoiner(rig, i, findings);
-                    break;
-                default:
-                    findings.Add(NotInspected(part));
                     break;
             }
         }
@@ -61,10 +33,52 @@ internal static class RigInspection
         OfAttachment(rig.Casualty, findings);
     }
 
+    /// <summary>What is wrong with one part wherever it stands: its rating, its damage, what acts on it.</summary>
+    internal static void OfPart(RigPart part, List<Finding> findings)
+    {
+        switch (part)
+        {
+            case Strap strap:
+                OfStrap(strap.Name, strap, findings);
+                break;
+            case Bridle bridle:
+                OfStrap(bridle.Name, bridle.Strap, findings);
+                break;
+            case Chain chain:
+                Of(chain.Name, chain.Rating, chain.Rating.BreakingNewtons, findings);
+                GearInspection.AddChain(chain, findings);
+                break;
+            case WireRope wire:
+                Of(wire.Name, wire.Rating, wire.Rating.BreakingNewtons, findings);
+                GearInspection.AddWireRope(wire, findings);
+                break;
+            case SoftShackle soft:
+                Of(soft.Name, soft.Rating, soft.Rating.BreakingNewtons, findings);
+                GearInspection.AddSoftShackle(soft, findings);
+                break;
+            case SnatchBlock block:
+                Of(block.Name, block.Rating, block.Rating.BreakingNewtons, findings);
+                break;
+            case Shackle shackle:
+                OfShackle(shackle, findings);
+                break;
+            default:
+                findings.Add(NotInspected(part));
+                break;
+        }
+    }
+
     /// <summary>A kind of part that nobody wrote an inspection for: what is not looked at never passes.</summary>
     internal static Finding NotInspected(RigPart part) => new(RiggingFindings.RatingUnknown, part.Name);
 
-    internal static void Of(string name, Rating rating, double? breaking, List<Finding> findings)
+    private static void OfStrap(string name, Strap strap, List<Finding> findings)
+    {
+        Of(name, strap.Rating, strap.Rating.BreakingNewtons, findings);
+        GearInspection.AddStrap(strap, findings);
+        if (strap.RejectedFor != StrapCondition.Sound) findings.Add(new Finding(RiggingFindings.Damage, name));
+    }
+
+    private static void Of(string name, Rating rating, double? breaking, List<Finding> findings)
     {
         if (rating.Kind == RatingKind.Unknown) findings.Add(new Finding(RiggingFindings.RatingUnknown, name));
         else if (rating.Kind == RatingKind.ProofLoad && breaking is null) findings.Add(new Finding(RiggingFindings.ProofLoadOnly, name));
@@ -116,7 +130,7 @@ internal static class RigInspection
         return strap && before && after;
     }
 
-    internal static void OfShackle(Shackle shackle, List<Finding> findings)
+    private static void OfShackle(Shackle shackle, List<Finding> findings)
     {
         Of(shackle.Name, shackle.Rating, shackle.BreakingNewtons, findings);
         if (shackle.Damaged) findings.Add(new Finding(RiggingFindings.Damage, shackle.Name));
@@ -141,7 +155,7 @@ internal static class RigInspection
         return before && after;
     }
 
-    private static void OfAttachment(AttachmentPoint point, List<Finding> findings)
+    internal static void OfAttachment(AttachmentPoint point, List<Finding> findings)
     {
         if (point.Kind == AttachmentKind.Unidentified) findings.Add(new Finding(RiggingFindings.AttachmentUnidentified, point.Name));
         else if (point.Forbidden) findings.Add(new Finding(RiggingFindings.AttachmentForbidden, point.Name));

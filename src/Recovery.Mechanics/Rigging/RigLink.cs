@@ -24,6 +24,9 @@ public sealed record RigLink
     /// <summary>Gets whether it runs through a node.</summary>
     public bool Runs => Nodes.Count > 2;
 
+    /// <summary>Gets whether an included angle beyond 90 and up to 120 degrees was accepted where it runs as a bridle through an eye, as in <see cref="Bridle.WideAngleAccepted"/>.</summary>
+    public bool WideAngleAccepted { get; private init; }
+
     /// <summary>A strap, chain or wire rope from one node to another.</summary>
     /// <param name="part">The strap, chain or wire rope.</param>
     /// <param name="from">Name of the node at one end.</param>
@@ -53,6 +56,11 @@ public sealed record RigLink
         if (part is Chain && nodes.Count > 2) throw new ArgumentException("The chain " + part.Name + " cannot run through " + nodes[1] + ": its links catch and bend.", nameof(through));
         return new RigLink(part, nodes.AsReadOnly());
     }
+
+    /// <summary>Gives the same with a wide included angle accepted or not, by somebody competent who knows the squeeze on the anchors. Beyond 120 degrees nothing is accepted.</summary>
+    /// <param name="accepted">The value, as in <see cref="WideAngleAccepted"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public RigLink WithWideAngleAccepted(bool accepted) => this with { WideAngleAccepted = accepted };
 
     /// <summary>Whether it ends at a node or runs through it.</summary>
     internal bool Touches(string node)

@@ -36,8 +36,8 @@ internal static class SectionKernel
     /// <summary>Strength: breaking x whole length x least place x straight parts.</summary>
     public static double Strength(double breaking, double wholeLength, double section, double multiplicity) => breaking * wholeLength * section * multiplicity;
 
-    /// <summary>Included angle of an eye of inside length l round a pin D: 2 asin(r/(l - r)), r = D/2.</summary>
-    public static double EyeAngle(double length, double diameter) => 2 * Math.Asin((diameter / 2) / (length - (diameter / 2)));
+    /// <summary>Included angle of an eye of inside length l round a pin D: 2 asin(r/(l - r)), r = D/2; flat open, 180 deg, where D fills it or more.</summary>
+    public static double EyeAngle(double length, double diameter) => diameter < length ? 2 * Math.Asin((diameter / 2) / (length - (diameter / 2))) : Math.PI;
 
     /// <summary>Inside length of an eye for an included angle e: D/2 + (D/2)/sin(e/2).</summary>
     public static double EyeLength(double diameter, double angle) => (diameter / 2) + (diameter / 2 / Math.Sin(angle / 2));

@@ -257,7 +257,7 @@ public class LoadPathRowTests
     public void An_attachment_against_its_numbers(CheckRow row)
     {
         var point = new AttachmentPoint("axle end", AttachmentKind.FrontAxle, true) { WorkingLoad = Force.FromNewtons(row.Si("working")), Yield = Force.FromNewtons(row.Si("yield")) };
-        var load = new AttachmentLoad(point, row.Si("F_steady"), row.Si("F_procedure"), 0);
+        var load = new AttachmentLoad(point, (row.Si("F_steady"), row.Si("F_procedure"), 0), default);
         row.MatchesOne("steady_over_working", load.WorkingUtilisation!.Value);
         row.MatchesOne("procedure_over_yield", load.YieldUtilisation!.Value);
         var findings = new List<Finding>();
