@@ -30,8 +30,7 @@ Console.WriteLine("CHECK A RIG (all data invented)");
 Console.WriteLine();
 Console.WriteLine("Tractor: " + F(loads.Steady.Kilonewtons, 0) + " kN held, " + F(loads.ProcedurePeak.Kilonewtons, 0) + " kN at the peak of the declared gear, " + F(loads.Careless.Kilonewtons, 0) + " kN careless.");
 Wrap("Policy: " + policy.Name + ". Each part on the worst end of each band.");
-Print("WHAT EACH PART CARRIES: steel shackles, one of them in the line", badCheck);
-Print("THE SAME WITHOUT STEEL: soft shackles, the bridle runs in the strap's eye", goodCheck);
+Compare();
 
 Console.WriteLine();
 Console.WriteLine("IF ONE PART LETS GO: the worst that flies, each speed an upper bound");
@@ -79,26 +78,29 @@ RigGraph Lay(bool shackled)
         ]);
 }
 
-void Print(string title, RigGraphCheck check)
+void Compare()
 {
     Console.WriteLine();
-    Console.WriteLine(title);
+    Console.WriteLine("WHAT EACH PART CARRIES AND KEEPS");
     Console.WriteLine();
-    Console.WriteLine(Cell("part", 35) + "steady   peak  strength  rated  keeps   stop");
+    Console.WriteLine(Cell("", 25) + Cell("shackles, one in the line", 28) + "soft shackles, no steel");
+    Console.WriteLine(Cell("part", 25) + " peak   rated  keeps/stop     peak   rated  keeps/stop");
     Console.WriteLine(new string('-', 80));
-    foreach (var p in check.Parts)
-    {
-        // Left and right of the better arrangement carry nearly the same; all are printed.
-        Console.WriteLine(Cell(Short(p.Name), 35) + F(p.Steady.Kilonewtons, 0).PadLeft(6) + F(p.Procedure.Kilonewtons, 0).PadLeft(7)
-            + (p.Strength is { } r ? F(r.Kilonewtons, 0) : "?").PadLeft(10) + (p.RatedUtilisation is { } u ? F(u, 2) + (u > 1 ? "!" : " ") : "? ").PadLeft(7)
-            + (p.Reserve is { } k ? F(k, 2) : "?").PadLeft(7) + F(p.Floor, 2).PadLeft(7) + (ReferenceEquals(p, check.Weakest) ? "*" : string.Empty));
-    }
-
-    Wrap("kN. \"rated\" is steady load over what the policy allows: over 1 fails, marked !. \"keeps\" is strength over peak, \"stop\" the level below which that stops the job. * weakest: " + check.Weakest!.Name + ".");
-    Wrap("At the anchors: " + string.Join("; ", check.Attachments.Select(a => a.Point.Name + " " + F(a.Steady.Kilonewtons, 0) + ", at the peak " + F(a.Procedure.Kilonewtons, 0))) + ".");
+    foreach (var name in badCheck.Parts.Concat(goodCheck.Parts).Select(p => Alike(Short(p.Name))).Distinct())
+        Console.WriteLine((Cell(name, 25) + Side(badCheck, name) + "  " + Side(goodCheck, name)).TrimEnd());
+    Wrap("kN. \"rated\" is steady load over what the policy allows: over 1 fails, marked !. \"keeps\" is strength over peak, \"stop\" the level below which that stops the job; an eye and a bight count half the strap, from memory, and have their own level. * weakest.");
+    foreach (var (title, check) in new[] { ("with steel", badCheck), ("without", goodCheck) })
+        Wrap("Anchors " + title + ": " + string.Join("; ", check.Attachments.Select(a => a.Point.Name + " " + F(a.Steady.Kilonewtons, 0) + ", at the peak " + F(a.Procedure.Kilonewtons, 0) + (a.InwardProcedure.Kilonewtons >= 0.5 ? ", squeezed by " + F(a.InwardProcedure.Kilonewtons, 0) : string.Empty))) + ".");
 }
 
-static string Short(string name) => name.Replace("bight in the eye", "bight").Replace("eye on the bight", "its eye");
+static string Side(RigGraphCheck check, string name)
+{
+    if (check.Parts.FirstOrDefault(p => Alike(Short(p.Name)) == name) is not { } part) return Cell("    -", 26);
+    var rated = part.Kind == PlaceKind.Bight ? "- " : part.RatedUtilisation is { } u ? F(u, 2) + (u > 1 ? "!" : " ") : "? ";
+    return F(part.Procedure.Kilonewtons, 0).PadLeft(5) + rated.PadLeft(8) + ((part.Reserve is { } keeps ? F(keeps, 2) : "?") + "/" + F(part.Floor, 2)).PadLeft(12) + (part.Name == check.Weakest?.Name ? "*" : " ");
+}
+
+static string Short(string name) => name.Replace("bight in the eye (0.5)", "bight").Replace("eye on the bight (0.5)", "its eye");
 
 static string Alike(string part) => part.Replace("soft shackle", "shackle");
 

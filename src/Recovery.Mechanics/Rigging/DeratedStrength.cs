@@ -106,9 +106,8 @@ public sealed class DeratedStrength
     public Force? Allowable(DesignFactorPolicy policy)
     {
         Guard.NotNull(policy, nameof(policy));
-        var allowed = Breaking is { } r ? MarkingKernel.Working(r.Newtons, policy.Factor) : double.PositiveInfinity;
-        if (WorkingLoad is { } wll && wll.Newtons < allowed) allowed = wll.Newtons;
-        return double.IsInfinity(allowed) ? null : Force.FromNewtons(allowed);
+        var allowed = StrengthKernel.Allowable(WorkingLoad?.Newtons ?? double.NaN, Breaking?.Newtons ?? double.NaN, policy.Factor);
+        return double.IsNaN(allowed) ? null : Force.FromNewtons(allowed);
     }
 
     /// <summary>Works the strength out step by step.</summary>

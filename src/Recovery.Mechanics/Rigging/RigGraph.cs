@@ -18,13 +18,15 @@ public sealed class RigGraph
     /// <param name="nodes">Anchors, pullers and joints.</param>
     /// <param name="links">Straps, chains and wire ropes between them.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">A name given twice, a link to a node that is not there, a puller on which not exactly one end of a part hangs, a part that runs through an anchor or a puller, a wire rope that runs through anything but a block, no anchor, no puller, a joint with fewer than two parts, or a joint from which no way leads to both an anchor and a puller.</exception>
+    /// <exception cref="ArgumentException">A null in a list, a name given twice, a link to a node that is not there, a puller on which not exactly one end of a part hangs, a part that runs through an anchor or a puller, a wire rope that runs through anything but a block, no anchor, no puller, a joint with fewer than two parts, or a joint from which no way leads to both an anchor and a puller.</exception>
     public RigGraph(IEnumerable<RigNode> nodes, IEnumerable<RigLink> links)
     {
         Nodes = Guard.NotNull(nodes, nameof(nodes)).ToList().AsReadOnly();
         Links = Guard.NotNull(links, nameof(links)).ToList().AsReadOnly();
+        if (Links.Any(l => l is null)) throw new ArgumentException("links must not hold a null.", nameof(links));
         for (var i = 0; i < Nodes.Count; i++)
         {
+            if (Nodes[i] is null) throw new ArgumentException("nodes must not hold a null.", nameof(nodes));
             if (_index.ContainsKey(Nodes[i].Name)) throw new ArgumentException("Two nodes are named " + Nodes[i].Name + ".", nameof(nodes));
             _index.Add(Nodes[i].Name, i);
         }
@@ -64,11 +66,12 @@ public sealed class RigGraph
     /// <summary>Checks every part on the worst end of each band: stretch soft and stiff, friction either way.</summary>
     /// <param name="policy">The design factor policy, named.</param>
     /// <param name="wear">Wear factor: 1.0 thoroughly inspected, 1.10 used often without, 1.2 yard slings; 1 to 1.5. Without one 1.2 is taken and listed as an assumption.</param>
+    /// <param name="twist">Twist factor: 1 unless a fibre line can twist, then from a test of that line; 1 to 2.</param>
     /// <returns>The check.</returns>
     /// <exception cref="ArgumentNullException">The policy is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The wear factor is outside its range.</exception>
-    public RigGraphCheck Check(DesignFactorPolicy policy, double? wear = null) =>
-        RigGraphCheck.Of(this, DesignFactorPolicy.Chosen(policy, nameof(policy)), wear is { } factor ? Guard.Range(factor, 1, 1.5, string.Empty, nameof(wear)) : null);
+    /// <exception cref="ArgumentOutOfRangeException">The wear or twist factor is outside its range.</exception>
+    public RigGraphCheck Check(DesignFactorPolicy policy, double? wear = null, double twist = 1) =>
+        RigGraphCheck.Of(this, DesignFactorPolicy.Chosen(policy, nameof(policy)), wear is { } factor ? Guard.Range(factor, 1, 1.5, string.Empty, nameof(wear)) : null, Guard.Range(twist, 1, 2, string.Empty, nameof(twist)));
 
     /// <summary>Gives the rig with one of its parts replaced by another of the same name or not.</summary>
     /// <param name="name">Name of a strap, chain, wire rope or joiner.</param>

@@ -15,11 +15,12 @@ public sealed class RigGraphCheck
 {
     private readonly RigGraphEnvelope _envelope;
 
-    private RigGraphCheck(RigGraph graph, DesignFactorPolicy policy, double? wear, RigGraphEnvelope envelope, IReadOnlyList<PartCheck> parts)
+    private RigGraphCheck(RigGraph graph, DesignFactorPolicy policy, double? wear, double twist, RigGraphEnvelope envelope, IReadOnlyList<PartCheck> parts)
     {
         Graph = graph;
         Policy = policy;
         DeclaredWear = wear;
+        TwistFactor = twist;
         _envelope = envelope;
         Parts = parts;
         Failures = GraphFailures.Of(graph, envelope);
@@ -36,6 +37,9 @@ public sealed class RigGraphCheck
 
     /// <summary>Gets the wear factor that was counted: the declared one, else 1.2.</summary>
     public double WearFactor => DeclaredWear ?? Rig.UndeclaredWear;
+
+    /// <summary>Gets the twist factor of a fibre line that can twist; 1 where it cannot.</summary>
+    public double TwistFactor { get; }
 
     /// <summary>Gets the facts that are still to measure, each with what it would change.</summary>
     public IReadOnlyList<Assumption> Assumptions
@@ -122,7 +126,7 @@ public sealed class RigGraphCheck
             Chain c => c.WithTag(rating),
             _ => link.Part,
         };
-        return Of(Graph.Replace(part, replacement), Policy, DeclaredWear);
+        return Of(Graph.Replace(part, replacement), Policy, DeclaredWear, TwistFactor);
     }
 
     /// <summary>Gives what follows: strength by the levels of the rig check, attachments, steel on free ends with the better arrangement, steel in the middle of the line, strap on strap, ratings and damage.</summary>
@@ -142,9 +146,9 @@ public sealed class RigGraphCheck
     /// <summary>Widest included angle of a strap that runs through an eye and on which no puller draws; null for any other link.</summary>
     internal double? IncludedRadians(int link) => _envelope.Included(link) is > 0 and var included ? included : null;
 
-    internal static RigGraphCheck Of(RigGraph graph, DesignFactorPolicy policy, double? declaredWear)
+    internal static RigGraphCheck Of(RigGraph graph, DesignFactorPolicy policy, double? declaredWear, double twist)
     {
-        var wear = declaredWear ?? Rig.UndeclaredWear;
+        var wear = (declaredWear ?? Rig.UndeclaredWear) * twist;
         policy.WithComputedPeak(nameof(policy));
         var envelope = RigGraphEnvelope.Of(graph);
         var parts = new List<PartCheck>();
@@ -154,7 +158,7 @@ public sealed class RigGraphCheck
             if (graph.Nodes[i].Joiner is { } joiner) Add(joiner, graph.Links.Count + i, envelope.OfJoiner(i), false, false);
         }
 
-        return new RigGraphCheck(graph, policy, declaredWear, envelope, parts.AsReadOnly());
+        return new RigGraphCheck(graph, policy, declaredWear, twist, envelope, parts.AsReadOnly());
 
         void Add(RigPart part, int index, double share, bool bight, bool runs)
         {

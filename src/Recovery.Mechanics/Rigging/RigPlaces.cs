@@ -63,7 +63,7 @@ internal static class RigPlaces
 
     private static RigPlace Of(int part, PlaceKind kind, Rating rating, double deratings, double share, DesignFactorPolicy policy, double full, double floor)
     {
-        double strength = (rating.BreakingNewtons ?? double.NaN) * deratings, marked = (rating.WorkingNewtons ?? double.PositiveInfinity) * deratings, allowed = strength / policy.Factor;
+        var strength = (rating.BreakingNewtons ?? double.NaN) * deratings;
         return new RigPlace
         {
             Part = part,
@@ -73,7 +73,7 @@ internal static class RigPlaces
             Full = full,
             Floor = floor,
             PeakLimit = double.NaN,
-            Rated = double.IsNaN(allowed) ? (double.IsInfinity(marked) ? double.NaN : marked) : Math.Min(marked, allowed),
+            Rated = StrengthKernel.Allowable((rating.WorkingNewtons ?? double.NaN) * deratings, strength, policy.Factor),
         };
     }
 

@@ -17,6 +17,13 @@ internal static class StrengthKernel
 
     private const double Degree = Math.PI / 180;
 
+    /// <summary>What may be carried under a steady load: the lesser of the derated working load limit and the derated breaking strength over the design factor, each where known; not a number where neither is.</summary>
+    public static double Allowable(double working, double breaking, double designFactor)
+    {
+        var allowed = breaking / designFactor;
+        return double.IsNaN(allowed) || working < allowed ? working : allowed;
+    }
+
     /// <summary>Share of the choker rating by angle of choke: above 120 deg 1, from 90 0.87, from 60 0.74, from 30 0.62, below 0.49. No interpolation; the lower bin at every edge.</summary>
     public static double ChokeAngle(double radians)
     {

@@ -117,4 +117,24 @@ public class GraphBridleTests
         BridleInspection.Add(bridle, findings);
         Assert.Contains(findings, f => f.Id == "rig.eye-opens-wide");
     }
+
+    [Fact]
+    public void Wear_and_twist_of_a_graph_are_multiplied()
+    {
+        // 2.3 x 1.1 x 1.2 = 3.036; polyester 1.3 x 1.3 x 1.65 x 1.1 x 1.2 = 3.68082.
+        var check = Worked().Check(DesignFactorPolicy.SlowPull, 1.1, 1.2);
+        var leg = check.Parts.Single(p => p.Part.Name == "bridle" && p.Kind == PlaceKind.Strap);
+        Assert.Equal(3.036, leg.Floor, 1e-12);
+        Assert.Equal(3.68082, leg.FullFactors!.Value, 1e-12);
+        Assert.Equal(1.2, check.WithStrength("bridle", KN(700)).TwistFactor);
+        Assert.Throws<ArgumentOutOfRangeException>(() => Worked().Check(DesignFactorPolicy.SlowPull, 1.1, 0.9));
+    }
+
+    [Fact]
+    public void A_null_in_a_graph_is_refused_with_words()
+    {
+        var graph = Worked();
+        Assert.Contains("nodes must not hold a null", Assert.Throws<ArgumentException>(() => new RigGraph([.. graph.Nodes, null!], graph.Links)).Message, StringComparison.Ordinal);
+        Assert.Contains("links must not hold a null", Assert.Throws<ArgumentException>(() => new RigGraph(graph.Nodes, [.. graph.Links, null!])).Message, StringComparison.Ordinal);
+    }
 }
