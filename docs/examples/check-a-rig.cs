@@ -96,7 +96,7 @@ void Compare()
 static string Side(RigGraphCheck check, string name)
 {
     if (check.Parts.FirstOrDefault(p => Alike(Short(p.Name)) == name) is not { } part) return Cell("    -", 26);
-    var rated = part.Kind == PlaceKind.Bight ? "- " : part.RatedUtilisation is { } u ? F(u, 2) + (u > 1 ? "!" : " ") : "? ";
+    var rated = part.RatedUtilisation is { } u ? F(u, 2) + (u > 1 ? "!" : " ") : "? ";
     return F(part.Procedure.Kilonewtons, 0).PadLeft(5) + rated.PadLeft(8) + ((part.Reserve is { } keeps ? F(keeps, 2) : "?") + "/" + F(part.Floor, 2)).PadLeft(12) + (part.Name == check.Weakest?.Name ? "*" : " ");
 }
 
