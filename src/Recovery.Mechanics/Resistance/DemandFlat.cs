@@ -93,6 +93,9 @@ internal sealed class DemandFlat
         : Load[axle] > 0 ? System.Math.Max(0, 1 - (bellyLoad * takes[axle] / Load[axle]))
         : 0;
 
+    /// <summary>Pull to climb the rigid step under a load; infinite from the hub upwards, under no load as well.</summary>
+    public double StepForce(int axle, double load) => double.IsInfinity(Step[axle]) ? Step[axle] : load * Step[axle];
+
     /// <summary>Gives a copy whose single numbers may be set; the arrays are shared and never written.</summary>
     public DemandFlat Copy() => (DemandFlat)MemberwiseClone();
 }

@@ -48,7 +48,7 @@ internal static class DemandKernel
         double face = 0, suction = 0;
         if (!f.Dug)
         {
-            if ((s.Meets & (1 << i)) != 0) face = Math.Min(FaceKernel.Resistance(f.Face, b, f.Diameter[i], z, s.Wall, f.UnitWeight), load * f.Step[i]);
+            if ((s.Meets & (1 << i)) != 0) face = Math.Min(FaceKernel.Resistance(f.Face, b, f.Diameter[i], z, s.Wall, f.UnitWeight), f.StepForce(i, load));
             if (s.Sealed) suction = BuriedWheelKernel.Suction(b, z, s.Wall) * (1 - s.VentedShare);
         }
 

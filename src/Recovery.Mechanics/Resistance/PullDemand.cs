@@ -109,7 +109,7 @@ public sealed class PullDemand
         {
             if (_compiled.Flat.Dug || !_compiled.Flat.AnyBuried) return null;
             double sum = 0;
-            for (var i = 0; i < _compiled.Flat.Count.Length; i++) sum += _compiled.Flat.Buried[i] ? _compiled.Flat.Load[i] * _compiled.Flat.Step[i] : 0;
+            for (var i = 0; i < _compiled.Flat.Count.Length; i++) sum += _compiled.Flat.Buried[i] ? _compiled.Flat.StepForce(i, _compiled.Flat.Load[i]) : 0;
             return double.IsInfinity(sum) ? null : Force.FromNewtons(sum);
         }
     }

@@ -55,6 +55,22 @@ public class BellyPlaceTests
         Assert.Equal(483.571, rear.UpliftDeveloped.High.Kilonewtons, 0.01);
     }
 
+    /// <summary>A belly that takes a whole axle off wheels sunk over their hub: the step is no answer there whatever they carry, so the soil ahead counts, as under a load that goes to nothing.</summary>
+    [Fact]
+    public void Wheels_over_their_hub_that_carry_nothing_count_the_soil_ahead()
+    {
+        // Rear pair 1.95 m in diameter, 1.2 m deep, and a belly of 16 m2 behind it: by its lever it takes more off the pair than the pair carries.
+        StuckMachine Deep(double middle) => StuckHarvester().WithBelly(new Belly(M(8), M(2), M(0.3)).WithMiddle(M(middle))).WithSinkage([M(0.5), M(1.2), M(1.2)]);
+        var bare = Deep(-11);
+        var flat = CompiledStuckMachine.From(bare, Recovery.Mechanics.Machines.Suspension.Equalised).Flat;
+        Assert.Equal(0, flat.Carry(2, UnderbodyKernel.Carried(flat.Weight, flat.BellyArea, flat.WheelArea, 30e3)));
+        var face = PullDemand.Estimate(bare).Terms.Single(t => t.Key == "face");
+        var loaded = PullDemand.Estimate(Deep(-2.34)).Terms.Single(t => t.Key == "face");
+        Assert.True(face.Central.Newtons > 0);
+        Assert.Equal(loaded.Central.Newtons, face.Central.Newtons, 1e-6 * loaded.Central.Newtons);
+        Assert.Null(PullDemand.Estimate(bare).RigidStep);
+    }
+
     [Fact]
     public void Refuses_a_belly_far_off_the_machine() =>
         Assert.Contains("Middle must be from -30 to 5 m; it was 6 m", Assert.Throws<ArgumentOutOfRangeException>(() => new Belly(M(3), M(1), M(0.1)).WithMiddle(M(6))).Message, StringComparison.Ordinal);
