@@ -3,6 +3,9 @@ namespace Recovery.Mechanics.Planning;
 /// <summary>What the plan kernel gives for one set of numbers, SI.</summary>
 internal struct PlanOutcome
 {
+    /// <summary>Most places of a rig that <see cref="Parted"/> can tell apart.</summary>
+    public const int MostPlaces = 64;
+
     /// <summary>Central demand, as declared.</summary>
     public double Demand;
 

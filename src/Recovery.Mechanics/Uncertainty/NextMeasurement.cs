@@ -42,7 +42,7 @@ public sealed class NextMeasurement
     /// <exception cref="ArgumentNullException">The sampler is null.</exception>
     /// <exception cref="ArgumentException">The number of points is not a power of two.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    /// <exception cref="SolverException">The pull does not vary.</exception>
+    /// <exception cref="SolverException">The pull does not vary, or a pull could not be solved.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static NextMeasurement Rank(PlanSampler sampler, int samples, ulong seed, CancellationToken cancellation = default)
     {
@@ -56,15 +56,9 @@ public sealed class NextMeasurement
         if (weakest is not null)
         {
             var limit = PlanLimits.Part(sampler, weakest);
-            try
-            {
-                gear = SobolIndices.Of(spreads, limit.Of, samples, seed, cancellation: cancellation);
-            }
-            catch (SolverException)
-            {
-                // Nothing that scatters reaches the gear: there is no doubt to share out.
-                gear = null;
-            }
+
+            // Null where nothing that scatters reaches the gear: there is no doubt to share out.
+            gear = SobolIndices.OrNull(spreads, limit.Of, samples, seed, cancellation: cancellation);
         }
 
         var ranked = new List<MeasurementWorth>();

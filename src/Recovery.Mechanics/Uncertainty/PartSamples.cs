@@ -31,10 +31,10 @@ public sealed class PartSamples
     /// <summary>Gets how likely the steady load is above what is allowed; never counted where nothing is known to be allowed (<see cref="RatedUtilisation"/> is null).</summary>
     public SampledProbability OverRated => new(_tallies.OverRated, _count);
 
-    /// <summary>Gets how likely marked strength over procedure peak is below its floor.</summary>
+    /// <summary>Gets how likely marked strength over procedure peak is below its floor; never counted where the strength is not known (<see cref="PeakUtilisation"/> is null).</summary>
     public SampledProbability BelowFloor => new(_tallies.BelowFloor, _count);
 
-    /// <summary>Gets how likely the procedure peak is above the strength that the part has.</summary>
+    /// <summary>Gets how likely the procedure peak is above the strength that the part has; never counted where the strength is not known (<see cref="PeakUtilisation"/> is null).</summary>
     public SampledProbability Breaks => new(_tallies.Parted, _count);
 
     /// <summary>Gets how steady load over allowable spreads; null where the allowable is not known.</summary>
@@ -45,5 +45,8 @@ public sealed class PartSamples
 
     /// <summary>Gives name and both probabilities in words, invariant culture.</summary>
     /// <returns>One line.</returns>
-    public override string ToString() => Name + " (" + Kind + "): over its rating " + (RatedUtilisation is null ? "not asked" : OverRated.ToString()) + ", below its floor " + BelowFloor;
+    public override string ToString() => Name + " (" + Kind + "): over its rating " + (RatedUtilisation is null ? "not asked" : OverRated.ToString()) + ", below its floor " + BelowFloorInWords;
+
+    /// <summary>Never "not once" of a part whose strength nobody knows.</summary>
+    internal string BelowFloorInWords => PeakUtilisation is null ? "strength not known" : BelowFloor.ToString();
 }

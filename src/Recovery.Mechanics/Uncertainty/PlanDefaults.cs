@@ -32,11 +32,11 @@ internal static class PlanDefaults
         yield return new(Of("tower.wheel-model"), Factor(DefaultScatter.WheelModel.Taken), UncertaintySources.WheelModelError);
         if (plan.Rig.Line is { } line && line.SoftNewtons < line.StiffNewtons)
             yield return new(Of("line.stiffness"), Spread.Uniform(line.SoftNewtons / line.StiffNewtons, 1), line.Source);
-        if (!plan.Procedure.IsDeclared)
+        if (!plan.Procedure.IsDeclared && plan.Procedure.CarelessSpeed.MetersPerSecond > 0)
         {
             yield return new(Of("line.careless-speed"), Factor(DefaultScatter.TakeUpSpeed.Taken), UncertaintySources.OperatorSpeed);
         }
-        else if (plan.Procedure.ApproachSpeed is not null)
+        else if (plan.Procedure.ApproachSpeed is { MetersPerSecond: > 0 })
         {
             yield return new(Of("line.approach-speed"), Factor(DefaultScatter.TakeUpSpeed.Taken), UncertaintySources.OperatorSpeed);
         }

@@ -22,7 +22,7 @@ public sealed class PlanInput
     {
         Edit = edit;
         var reach = edit.Reach(plan);
-        (LeastFactor, MostFactor) = (reach.LeastFactor, reach.MostFactor);
+        (LeastFactor, MostFactor, IsZero) = (reach.LeastFactor, reach.MostFactor, reach.Value == 0);
     }
 
     /// <summary>An input that a plan does not have: a dimension that changes nothing.</summary>
@@ -57,6 +57,9 @@ public sealed class PlanInput
     internal InputEdit? Edit { get; }
 
     internal bool Absent { get; }
+
+    /// <summary>Whether the plan holds it as 0, which a factor leaves as 0.</summary>
+    internal bool IsZero { get; }
 
     /// <summary>Makes the plan anew; what cannot be made is refused with the name of the input.</summary>
     internal RecoveryPlan Apply(RecoveryPlan plan, double factor)

@@ -12,6 +12,7 @@ using UnitsNet;
 namespace Recovery.Mechanics.Uncertainty;
 
 /// <summary>The inputs of a plan that can scatter.</summary>
+/// <remarks>A spread is a factor: what the plan holds as 0 or does not declare is not listed, because a factor would change nothing. Level ground has no slope to scatter: give the plan a slope first.</remarks>
 public static class PlanInputList
 {
     private const string Cone = "ten cone readings beside the wheels, to 0.45 m", Remould = "remoulding index: cone before and after 100 blows on a tube sample", Strap = "a strap test: a tape along the line at one known pull";
@@ -66,7 +67,32 @@ public static class PlanInputList
         Belly(plan, list);
         Tower(plan, list);
         RigInputs.Add(plan, list);
-        return list.AsReadOnly();
+        var undeclared = Undeclared(plan);
+        return list.Where(i => !i.IsZero && !undeclared.Contains(i.Key)).ToList().AsReadOnly();
+    }
+
+    /// <summary>Keys of compiled numbers that the plan does not declare, or declares as 0.</summary>
+    private static HashSet<string> Undeclared(RecoveryPlan plan)
+    {
+        var pull = plan.Procedure;
+        var keys = new HashSet<string>(StringComparer.Ordinal);
+        void Unless(bool declared, string key)
+        {
+            if (!declared) keys.Add(key);
+        }
+
+        Unless(plan.Tower.EnginePower is not null, "tower.power");
+        Unless(plan.Tower.FirmestConeIndex is not null, "tower.firmest-cone-index");
+        Unless(plan.Tower.HardSurfaceInReach, "tower.hard-friction");
+        Unless(plan.Rig.Line is not null, "line.stiffness");
+        Unless(pull.LockedGear is not null, "line.gear-speed");
+        Unless(pull.Slack is { Meters: > 0 }, "line.slack");
+        Unless(pull.ApproachSpeed is { MetersPerSecond: > 0 }, "line.approach-speed");
+        Unless(pull.ThrottleRise is not null, "line.throttle-rise");
+        Unless(pull.CarelessSlack.Meters > 0, "line.careless-slack");
+        Unless(pull.CarelessSpeed.MetersPerSecond > 0, "line.careless-speed");
+        Unless(plan.Rig.Bridle is not null, "rig.bridle-share");
+        return keys;
     }
 
     /// <summary>Slopes, heights and unit weight: each makes the plan anew.</summary>

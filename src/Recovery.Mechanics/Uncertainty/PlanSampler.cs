@@ -2,6 +2,7 @@ using System;
 using System.Collections.Concurrent;
 using System.Collections.Generic;
 using System.Linq;
+using System.Runtime.ExceptionServices;
 using System.Threading;
 using System.Threading.Tasks;
 using Recovery.Mechanics.Planning;
@@ -29,6 +30,7 @@ public sealed class PlanSampler
         _inputs = inputs;
         Correlation = correlation;
         Numbers = new PlanNumbers(plan);
+        if (Numbers.Compiled.Places.Length > PlanOutcome.MostPlaces) throw new ArgumentException("A rig of " + Text.Number(Numbers.Compiled.Places.Length) + " places cannot be sampled; at most " + Text.Number(PlanOutcome.MostPlaces) + ".", nameof(plan));
     }
 
     /// <summary>Gets the plan.</summary>
@@ -51,14 +53,14 @@ public sealed class PlanSampler
     /// <param name="plan">The plan.</param>
     /// <returns>The sampler.</returns>
     /// <exception cref="ArgumentNullException">The plan is null.</exception>
-    /// <exception cref="ArgumentException">The plan pulls with machines ahead or through a tackle.</exception>
+    /// <exception cref="ArgumentException">The plan pulls with machines ahead or through a tackle, or its rig has more than 64 places.</exception>
     public static PlanSampler For(RecoveryPlan plan) => new(Guard.NotNull(plan, nameof(plan)), [], null);
 
     /// <summary>Makes a sampler with the default spreads of a plan.</summary>
     /// <param name="plan">The plan.</param>
     /// <returns>The sampler.</returns>
     /// <exception cref="ArgumentNullException">The plan is null.</exception>
-    /// <exception cref="ArgumentException">The plan pulls with machines ahead or through a tackle.</exception>
+    /// <exception cref="ArgumentException">The plan pulls with machines ahead or through a tackle, or its rig has more than 64 places.</exception>
     public static PlanSampler WithDefaults(RecoveryPlan plan) => new(Guard.NotNull(plan, nameof(plan)), [.. PlanDefaults.For(plan)], null);
 
     /// <summary>Gives the sampler with a spread on an input, in the place of an earlier one.</summary>
@@ -70,7 +72,7 @@ public sealed class PlanSampler
     /// <exception cref="ArgumentNullException">The spread is null.</exception>
     public PlanSampler With(string key, Spread factor, Source? source = null)
     {
-        var input = PlanInputList.For(Plan).FirstOrDefault(i => i.Key == key) ?? throw new ArgumentException("The plan has no input '" + key + "'.", nameof(key));
+        var input = PlanInputList.For(Plan).FirstOrDefault(i => i.Key == key) ?? throw new ArgumentException("The plan has no input '" + key + "'. PlanInputList.For lists those that it has; what it holds as 0 or does not declare is none, because a factor would change nothing.", nameof(key));
         if (!(Guard.NotNull(factor, nameof(factor)).FromNormal(-Spread.Furthest) > 0)) throw new ArgumentException("factor must stay above 0; " + factor + " reaches " + Text.Number(factor.FromNormal(-Spread.Furthest)) + ". Cut it with Truncated.", nameof(factor));
         var added = new SampledInput(input, factor, source ?? GeneralSources.Caller);
         var at = Array.FindIndex(_inputs, i => i.Input.Key == key);
@@ -100,6 +102,7 @@ public sealed class PlanSampler
     /// <param name="plan">The other plan, usually an edit of this one.</param>
     /// <returns>The sampler: with the same seed it draws the same samples.</returns>
     /// <exception cref="ArgumentNullException">The plan is null.</exception>
+    /// <exception cref="ArgumentException">The plan pulls with machines ahead or through a tackle, or its rig has more than 64 places.</exception>
     public PlanSampler On(RecoveryPlan plan)
     {
         var there = PlanInputList.For(Guard.NotNull(plan, nameof(plan)));
@@ -114,7 +117,8 @@ public sealed class PlanSampler
     /// <param name="cancellation">Stops the run.</param>
     /// <returns>The results: the same bits on any number of cores.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The number of samples is outside its range.</exception>
-    /// <exception cref="ArgumentException">The number of Sobol points is not a power of two.</exception>
+    /// <exception cref="ArgumentException">The number of Sobol points is not a power of two, or sampled inputs together make no plan.</exception>
+    /// <exception cref="SolverException">A pull could not be solved.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public PlanSamples Run(long samples, ulong seed, PointSet points = PointSet.Random, IProgress<long>? progress = null, CancellationToken cancellation = default)
     {
@@ -123,20 +127,29 @@ public sealed class PlanSampler
         var chunks = (int)((samples + Chunk - 1) / Chunk);
         var parts = new ConcurrentBag<PlanTallies>();
         long done = 0;
-        Parallel.For(
-            0,
-            chunks,
-            new ParallelOptions { CancellationToken = cancellation },
-            () => new BlockSampler(this, seed, points),
-            (chunk, _, sampler) =>
-            {
-                var first = (long)chunk * Chunk;
-                var count = (int)Math.Min(Chunk, samples - first);
-                sampler.Run(first, count, cancellation);
-                if (progress is not null) progress.Report(Interlocked.Add(ref done, count));
-                return sampler;
-            },
-            sampler => parts.Add(sampler.Tallies));
+        try
+        {
+            Parallel.For(
+                0,
+                chunks,
+                new ParallelOptions { CancellationToken = cancellation },
+                () => new BlockSampler(this, seed, points),
+                (chunk, _, sampler) =>
+                {
+                    var first = (long)chunk * Chunk;
+                    var count = (int)Math.Min(Chunk, samples - first);
+                    sampler.Run(first, count, cancellation);
+                    if (progress is not null) progress.Report(Interlocked.Add(ref done, count));
+                    return sampler;
+                },
+                sampler => parts.Add(sampler.Tallies));
+        }
+        catch (AggregateException e)
+        {
+            // Said as one thread would say it.
+            ExceptionDispatchInfo.Capture(e.Flatten().InnerExceptions[0]).Throw();
+        }
+
         var whole = new PlanTallies(Numbers);
         foreach (var part in parts) whole.Add(part);
         return new PlanSamples(this, whole);
@@ -150,6 +163,8 @@ public sealed class PlanSampler
     /// <param name="cancellation">Stops the run.</param>
     /// <returns>The results of the part.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    /// <exception cref="ArgumentException">Sampled inputs together make no plan.</exception>
+    /// <exception cref="SolverException">A pull could not be solved.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public PlanSamples RunPart(long firstSample, int count, ulong seed, PointSet points = PointSet.Random, CancellationToken cancellation = default)
     {

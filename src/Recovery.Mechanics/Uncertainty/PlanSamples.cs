@@ -109,7 +109,7 @@ public sealed class PlanSamples
         if (ProcedurePeakNewtons is { } peak) Row(text, "peak of the procedure in the line", peak);
         if (Parts.Count == 0) return text.ToString();
         text.Append('\n').Append("part, at the most the puller can impose\n").Append(' ', 24).Append("over its rating".PadRight(29)).Append("below its floor\n");
-        foreach (var part in Parts) text.Append(Short(part).PadRight(24)).Append((part.RatedUtilisation is null ? "-" : part.OverRated.ToString()).PadRight(29)).Append(part.BelowFloor).Append('\n');
+        foreach (var part in Parts) text.Append(Short(part).PadRight(24)).Append((part.RatedUtilisation is null ? "-" : part.OverRated.ToString()).PadRight(29)).Append(part.BelowFloorInWords).Append('\n');
         return text.ToString();
     }
 

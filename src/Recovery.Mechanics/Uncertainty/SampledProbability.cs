@@ -8,7 +8,7 @@ namespace Recovery.Mechanics.Uncertainty;
 /// <summary>How often something happened among independent samples, with the error that belongs to it.</summary>
 /// <remarks>
 /// <para>Low and high are the exact binomial interval of Clopper and Pearson at 95 per cent: it holds the sampling error alone, never that of the inputs.</para>
-/// <para>In words it is an order of magnitude and no finer: where inputs are from memory or by judgement, a digit would be invented. A share that lies well between two rungs of even, 1 in 10 and 1 in 100 is named by both, never by the nearer one: 30 per cent is no "1 in 10". Below about 1 in 100 the nearest power of ten is named. Counts and estimate are there for computing with. Immutable, equality by value. Source: interval from memory, held against SciPy.</para>
+/// <para>In words it is an order of magnitude and no finer: where inputs are from memory or by judgement, a digit would be invented. A share that lies well between two rungs of even, 1 in 10 and 1 in 100 is named by both, never by the nearer one: 30 per cent is no "1 in 10". Below about 1 in 100 the nearest power of ten is named, down to 1 in 1e12, below which no model of this library says anything. Counts and estimate are there for computing with. Immutable, equality by value. Source: interval from memory, held against SciPy.</para>
 /// </remarks>
 public readonly record struct SampledProbability
 {
@@ -16,6 +16,9 @@ public readonly record struct SampledProbability
 
     /// <summary>Factor within which a share is called by one rung alone (judgement).</summary>
     private const double Near = 1.25;
+
+    /// <summary>Share below which no power of ten is named (judgement); a first-order probability may well come out as 0 or 1 in doubles.</summary>
+    private const double Rarest = 1e-12;
 
     internal SampledProbability(long hits, long count)
     {
@@ -85,6 +88,7 @@ public readonly record struct SampledProbability
         var often = probability > 0.5;
         if (rarer > 0.1 * Near) return often ? "even to 9 in 10" : "1 in 10 to even";
         if (rarer > 0.01 * Near && rarer < 0.1 / Near) return often ? "9 in 10 to 99 in 100" : "1 in 100 to 1 in 10";
+        if (!(rarer >= Rarest)) return (often ? "all but less than 1 in " : "less than 1 in ") + Grouped(12);
         return (often ? "all but about 1 in " : "about 1 in ") + Grouped((int)Math.Round(-Math.Log10(rarer)));
     }
 

@@ -47,7 +47,11 @@ public sealed class SobolIndices
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     /// <exception cref="SolverException">The number does not vary, or is not finite.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public static SobolIndices Of(IEnumerable<Spread> inputs, LimitFunction function, int samples, ulong seed, PointSet points = PointSet.ScrambledSobol, int randomisations = 8, CancellationToken cancellation = default)
+    public static SobolIndices Of(IEnumerable<Spread> inputs, LimitFunction function, int samples, ulong seed, PointSet points = PointSet.ScrambledSobol, int randomisations = 8, CancellationToken cancellation = default) =>
+        OrNull(inputs, function, samples, seed, points, randomisations, cancellation) ?? throw new SolverException("sensitivity: the number does not vary", 0, 0, 0, samples);
+
+    /// <summary>The indices, or null where the number does not vary.</summary>
+    internal static SobolIndices? OrNull(IEnumerable<Spread> inputs, LimitFunction function, int samples, ulong seed, PointSet points = PointSet.ScrambledSobol, int randomisations = 8, CancellationToken cancellation = default)
     {
         var limit = new LimitState("sensitivity", inputs, function);
         var n = Guard.Count(limit.Dimensions, 1, SobolPoints.MostDimensions / 2, nameof(inputs));
@@ -56,7 +60,12 @@ public sealed class SobolIndices
         Guard.Defined(points, points is PointSet.Random or PointSet.ScrambledSobol, nameof(points));
         if (points == PointSet.ScrambledSobol && (samples & (samples - 1)) != 0) throw new ArgumentException("samples must be a power of two for Sobol points; it was " + Text.Number(samples, 9) + ".", nameof(samples));
         var runs = new Run[randomisations];
-        for (var r = 0; r < randomisations; r++) runs[r] = Once(limit, samples, seed, r, points, cancellation);
+        for (var r = 0; r < randomisations; r++)
+        {
+            if (Once(limit, samples, seed, r, points, cancellation) is not { } run) return null;
+            runs[r] = run;
+        }
+
         var result = new InputSensitivity[n];
         for (var i = 0; i < n; i++)
         {
@@ -84,7 +93,7 @@ public sealed class SobolIndices
         return (mean, Math.Sqrt(all.Sum(v => (v - mean) * (v - mean)) / (all.Count - 1) / all.Count));
     }
 
-    private static Run Once(LimitState limit, int samples, ulong seed, int stream, PointSet points, CancellationToken cancellation)
+    private static Run? Once(LimitState limit, int samples, ulong seed, int stream, PointSet points, CancellationToken cancellation)
     {
         var n = limit.Dimensions;
         var sobol = points == PointSet.ScrambledSobol ? SobolPoints.Scrambled(2 * n, seed, stream) : null;
@@ -127,7 +136,7 @@ public sealed class SobolIndices
         }
 
         double mean = sum / (2.0 * samples), variance = (square / (2.0 * samples)) - (mean * mean);
-        if (!(variance > 0)) throw new SolverException("sensitivity: the number does not vary", 0, 0, variance, samples);
+        if (!(variance > 0)) return null;
         for (var i = 0; i < n; i++)
         {
             cross[i] = cross[i] / samples / variance;

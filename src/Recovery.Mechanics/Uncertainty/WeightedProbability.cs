@@ -14,7 +14,7 @@ public readonly record struct WeightedProbability
     /// <summary>Gets its standard error: that of sampling alone.</summary>
     public double StandardError { get; }
 
-    /// <summary>Gets the samples that counted.</summary>
+    /// <summary>Gets the samples that counted: those that failed or, where failure is the likelier side, those that held.</summary>
     public long Hits { get; }
 
     /// <summary>Gets the number of samples.</summary>
@@ -28,5 +28,5 @@ public readonly record struct WeightedProbability
 
     /// <summary>Gives the order of magnitude in words, invariant culture.</summary>
     /// <returns>Words.</returns>
-    public override string ToString() => Hits == 0 || !(Estimate > 0 && Estimate < 1) ? "not once in " + SampledProbability.Whole(Count) : SampledProbability.Magnitude(Estimate);
+    public override string ToString() => Hits > 0 ? SampledProbability.Magnitude(Estimate) : (Estimate > 0.5 ? "every time in " : "not once in ") + SampledProbability.Whole(Count);
 }

@@ -156,6 +156,27 @@ public class PlanInputTests
     }
 
     [Fact]
+    public void What_a_factor_would_not_move_is_no_input_and_is_refused_with_words()
+    {
+        var demo = PolderHarvester.Create();
+        var level = demo.With(demo.Stuck with { Grade = Grade.Level }).With(PullProcedure.Undeclared).With(demo.Tower with { FirmestConeIndex = null, EnginePower = null });
+        string[] none = ["stuck.grade", "tower.power", "tower.firmest-cone-index", "tower.hard-friction", "line.gear-speed", "line.slack", "line.approach-speed", "line.throttle-rise"];
+        foreach (var key in none)
+        {
+            Assert.DoesNotContain(PlanInputList.For(level), i => i.Key == key);
+            Assert.Contains("PlanInputList.For", Assert.Throws<ArgumentException>(() => PlanSampler.For(level).With(key, Spread.Uniform(0.5, 2))).Message, StringComparison.Ordinal);
+        }
+
+        var sloping = level.With(level.Stuck with { Grade = Grade.FromPercent(2) }).With(new PullProcedure { LockedGear = Speed.FromKilometersPerHour(1), Slack = Length.FromMeters(0.1), ApproachSpeed = Speed.FromKilometersPerHour(1), ThrottleRise = Duration.FromSeconds(5) })
+            .With(level.Tower with { FirmestConeIndex = Pressure.FromKilopascals(1200), EnginePower = Power.FromKilowatts(200), HardSurfaceInReach = true });
+        Assert.All(none, key => Assert.Contains(PlanInputList.For(sloping), i => i.Key == key));
+
+        // The defaults ask for no input that is not there, whatever is declared.
+        Assert.DoesNotContain(PlanSampler.WithDefaults(demo.With(new PullProcedure { ApproachSpeed = Speed.Zero, CarelessSpeed = Speed.Zero })).Inputs, i => i.Input.Key.EndsWith("speed", StringComparison.Ordinal));
+        Assert.Contains(PlanSampler.WithDefaults(level).Inputs, i => i.Input.Key == "line.careless-speed");
+    }
+
+    [Fact]
     public void A_plan_that_cannot_be_made_names_its_input()
     {
         var input = new PlanInput(PolderHarvester.Create(), "some.input", "some input", string.Empty, new InputEdit(static _ => new(1, 0, 10), static (_, v) => throw new ArgumentOutOfRangeException("value", "no such plan")));

@@ -49,11 +49,12 @@ public class PlanSamplerTests
     {
         foreach (var plan in new[] { PolderHarvester.Create(), ReferencePlans.Gentle(), ReferencePlans.AsFound() })
         {
-            var sampler = PlanSampler.For(plan).With("stuck.cone-index", Spread.Uniform(0.1, 3)).With("stuck.remoulding-index", Spread.Uniform(0.1, 3)).With("tower.cone-index", Spread.Uniform(0.1, 3)).With("tower.firmest-cone-index", Spread.Uniform(0.1, 3));
+            var sampler = PlanSampler.For(plan).With("stuck.cone-index", Spread.Uniform(0.1, 3)).With("stuck.remoulding-index", Spread.Uniform(0.1, 3)).With("tower.cone-index", Spread.Uniform(0.1, 3));
+            if (plan.Tower.FirmestConeIndex is not null) sampler = sampler.With("tower.firmest-cone-index", Spread.Uniform(0.1, 3));
             var soil = Soil.FromConeIndex(plan.Stuck.Soil.ConeIndex * f, Ratio.FromDecimalFractions(Math.Min(1, plan.Stuck.Soil.RemouldingIndex.DecimalFractions * g)));
             var under = Soil.FromConeIndex(plan.Tower.Soil.ConeIndex * g, plan.Tower.Soil.RemouldingIndex);
             var tower = plan.Tower with { Soil = under, FirmestConeIndex = plan.Tower.FirmestConeIndex is { } firm ? firm * f : null };
-            Same(plan.With(plan.Stuck with { Soil = soil }).With(tower), sampler, [f, g, g, f]);
+            Same(plan.With(plan.Stuck with { Soil = soil }).With(tower), sampler, plan.Tower.FirmestConeIndex is null ? [f, g, g] : [f, g, g, f]);
         }
     }
 
@@ -263,6 +264,31 @@ public class PlanSamplerTests
     }
 
     [Fact]
+    public void A_part_of_unknown_strength_is_never_said_to_hold()
+    {
+        var plan = PolderHarvester.Create();
+        var unknown = PlanSampler.WithDefaults(plan.With(plan.Rig.Replace("shackle", new Shackle("shackle", Rating.Unknown(Force.Zero), Mass.FromKilograms(8))))).Run(1000, 1);
+        var part = unknown.Parts.First(p => p.Name == "shackle");
+        Assert.Null(part.PeakUtilisation);
+        Assert.Contains("below its floor strength not known", part.ToString(), StringComparison.Ordinal);
+        Assert.EndsWith("strength not known", unknown.ToReport().Split('\n').Single(l => l.StartsWith("shackle", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.All(unknown.ToReport().Split('\n'), line => Assert.True(line.Length <= 80, line));
+        Assert.Equal(1000, unknown.Probability(Verdict.Stop).Hits);
+    }
+
+    [Fact]
+    public void A_rig_of_more_places_than_can_be_told_apart_is_refused()
+    {
+        var plan = PolderHarvester.Create();
+        var parts = plan.Rig.Parts.Concat(Enumerable.Range(0, 70).Select(i => new Shackle("shackle " + i, Rating.WorkingLoadLimitTonnes(12, 5), Mass.FromKilograms(8))));
+        Assert.Contains("at most 64", Assert.Throws<ArgumentException>(() => PlanSampler.For(plan.With(new Rig(plan.Rig.Drawbar, parts, plan.Rig.Casualty)))).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_fault_on_one_of_many_threads_is_said_as_on_one() =>
+        Assert.Equal("the host's own", Assert.Throws<InvalidOperationException>(() => PlanSampler.WithDefaults(PolderHarvester.Create()).Run(100_000, 1, progress: new Faulty())).Message);
+
+    [Fact]
     public void Misuse_is_refused()
     {
         var sampler = PlanSampler.For(PolderHarvester.Create());
@@ -316,6 +342,11 @@ public class PlanSamplerTests
     }
 
     private static void Close(double expected, double actual) => Assert.True(Math.Abs(actual - expected) <= Math.Max(1e-11 * Math.Abs(expected), 2e-7), FormattableString.Invariant($"{actual} for {expected}"));
+
+    private sealed class Faulty : IProgress<long>
+    {
+        public void Report(long value) => throw new InvalidOperationException("the host's own");
+    }
 
     private sealed class Told : IProgress<long>
     {

@@ -98,6 +98,38 @@ public class ReliabilityTests
         Assert.Contains("all but", check.ToString(), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(9, "all but less than 1 in 1e12")]
+    [InlineData(-9, "less than 1 in 1e12")]
+    [InlineData(40, "all but less than 1 in 1e12")]
+    [InlineData(-40, "less than 1 in 1e12")]
+    public void Where_doubles_end_the_words_do_not(double at, string words)
+    {
+        // x is at least "at" deviations below where it fails, or above: Phi(-beta) is 0 or 1 in doubles, or so small that it says nothing.
+        var check = ReliabilityCheck.Of(new LimitState("plane", [Spread.Normal(0, 1)], x => x[0] - at), 1000, 3);
+        Assert.EndsWith("first order " + words, check.FirstOrder.ToString(), StringComparison.Ordinal);
+        Assert.Equal(words, check.Sampled.ToString());
+        Assert.Equal(at < 0, check.FirstOrder.Probability < 0.5);
+    }
+
+    [Fact]
+    public void A_sample_that_never_crossed_the_limit_says_on_which_side_it_was()
+    {
+        Assert.Equal("not once in 500", new WeightedProbability(0, 0, 0, 500).ToString());
+        Assert.Equal("every time in 500", new WeightedProbability(1, 0, 0, 500).ToString());
+    }
+
+    [Fact]
+    public void A_second_branch_that_the_sample_reaches_is_not_cut()
+    {
+        // Two branches of the same distance at right angles; the one about which is not sampled is rare there and heavy.
+        var limit = new LimitState("two branches", [Spread.Normal(0, 1), Spread.Normal(0, 1)], static x => Math.Min(2.5 - x[0], 2.5 - x[1] + 1e-6));
+        var sampled = ImportanceSampling.About(FirstOrderReliability.Of(limit), 400_000, 5);
+        var one = StandardNormal.Probability(-2.5);
+        var expected = one + one - (one * one);
+        Assert.InRange(sampled.Estimate, expected - (5 * sampled.StandardError), expected + (5 * sampled.StandardError));
+    }
+
     [Fact]
     public void A_limit_that_no_input_moves_is_refused_by_the_solver()
     {
