@@ -72,6 +72,12 @@ internal sealed class MobilityFlat
             }
         }
 #endif
+        Scalar(coneIndexKilopascals, constants, overWeight);
+    }
+
+    /// <summary>One element at a time, by the kernel: what every width is held against.</summary>
+    internal void Scalar(ReadOnlySpan<double> coneIndexKilopascals, in BrixiusConstants constants, Span<double> overWeight)
+    {
         for (var i = 0; i < overWeight.Length; i++) overWeight[i] = CriticalIndexKernel.Surplus(1000 * coneIndexKilopascals[i], _numericPerPascal, _loads, _driven, _gradeForce, constants) / _weight;
     }
 

@@ -26,7 +26,7 @@ public static class ImportanceSampling
         var n = limit.Dimensions;
         double[] centre = [.. about.StandardPoint], u = new double[n], values = new double[n];
         var rest = about.Beta < 0;
-        
+
         // Weights are about 1 at the limit; one of another branch is kept up to 1.6e7, so that it is not cut and the probability not too low.
         var tally = new Tally(4096);
         long hits = 0;
