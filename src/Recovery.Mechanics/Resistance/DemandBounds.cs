@@ -36,7 +36,6 @@ internal struct DemandBounds
         result.LowOnStraightFrame = result.HighOnStraightFrame = false;
         DemandKernel.Compose(f, CentralState(a, a.Turning == false), out result.Central);
         Extreme(f, LowState(a), a, -1, out result.Low);
-        if (f.BellyArea > 0) Narrow(f, LowState(a), a, ref result.Low);
         if (result.Low.Total > result.Central.Total)
         {
             result.Low = result.Central;
@@ -112,39 +111,41 @@ internal struct DemandBounds
                     Inside(f, ref state, ((f.Load[i] / area) - (f.UnitWeight * f.Sinkage[i])) / UnderbodyKernel.BearingFactor, from, to, sign, ref best);
                 }
             }
+
+            Narrow(f, state, a, sign, ref best);
         }
     }
 
-    /// <summary>A golden section round the least point found. Where a wheel goes over to the wheel model the sum has a hollow that no grid meets; never a peak, so the greatest needs none. Without a belly a turning sum does not depend on the floor.</summary>
-    private static void Narrow(DemandFlat f, DemandState state, in DemandAssumptions a, ref DemandTerms best)
+    /// <summary>A golden section round the least or greatest point found, because no grid meets every kink: a hollow where a wheel goes over to the wheel model, a peak where a face gives way to its step or the uplift to the axle that limits it. Without a belly neither sum depends on the floor but for base shear, which is greatest at its end.</summary>
+    private static void Narrow(DemandFlat f, DemandState state, in DemandAssumptions a, int sign, ref DemandTerms best)
     {
         var step = (a.Strength.FloorHigh - a.Strength.FloorLow) / (Between + 1);
         double from = Math.Max(a.Strength.FloorLow, best.Floor - step), to = Math.Min(a.Strength.FloorHigh, best.Floor + step);
         if (!(to > from)) return;
         double left = to - (Golden * (to - from)), right = from + (Golden * (to - from));
-        double atLeft = Sum(f, ref state, left, ref best), atRight = Sum(f, ref state, right, ref best);
+        double atLeft = Sum(f, ref state, left, sign, ref best), atRight = Sum(f, ref state, right, sign, ref best);
         for (var i = 0; i < Narrowings; i++)
         {
-            if (atLeft < atRight)
+            if (sign * atLeft > sign * atRight)
             {
                 (to, right, atRight) = (right, left, atLeft);
                 left = to - (Golden * (to - from));
-                atLeft = Sum(f, ref state, left, ref best);
+                atLeft = Sum(f, ref state, left, sign, ref best);
             }
             else
             {
                 (from, left, atLeft) = (left, right, atRight);
                 right = from + (Golden * (to - from));
-                atRight = Sum(f, ref state, right, ref best);
+                atRight = Sum(f, ref state, right, sign, ref best);
             }
         }
     }
 
-    private static double Sum(DemandFlat f, ref DemandState state, double floor, ref DemandTerms best)
+    private static double Sum(DemandFlat f, ref DemandState state, double floor, int sign, ref DemandTerms best)
     {
         state.Floor = floor;
         DemandKernel.Compose(f, state, out var terms);
-        if (terms.Total < best.Total * (1 - Won)) best = terms;
+        if (sign * (terms.Total - best.Total) > Won * Math.Abs(best.Total)) best = terms;
         return terms.Total;
     }
 
