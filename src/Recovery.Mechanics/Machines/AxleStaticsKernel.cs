@@ -30,42 +30,68 @@ internal static class AxleStaticsKernel
         var n = x.Length;
         if (equalised && n > 2)
         {
-            double xg = 0;
-            for (var i = 1; i < n; i++) xg += x[i];
-            xg /= n - 1;
-            var group = Math.Min(Math.Max(moment / xg, 0), normal);
-            loads[0] = normal - group;
-            for (var i = 1; i < n; i++) loads[i] = group / (n - 1);
+            Group(x, normal, Math.Min(Math.Max(OnGroup(x, moment), 0), normal), loads);
             return;
         }
 
         var lifted = 0;
         for (var pass = 0; pass < n; pass++)
         {
-            double sum = 0, mean = 0, spread = 0;
-            for (var i = 0; i < n; i++)
-            {
-                if (Lifted(lifted, i)) continue;
-                sum += stiffness[i];
-                mean += stiffness[i] * x[i];
-            }
-
-            mean /= sum;
-            for (var i = 0; i < n; i++)
-            {
-                if (!Lifted(lifted, i)) spread += stiffness[i] * (x[i] - mean) * (x[i] - mean);
-            }
-
+            Frame(x, stiffness, lifted, normal, moment, loads);
             var lowest = -1;
             for (var i = 0; i < n; i++)
             {
-                loads[i] = Lifted(lifted, i) ? 0 : stiffness[i] * ((normal / sum) + (spread > 0 ? (moment - (normal * mean)) * (x[i] - mean) / spread : 0));
                 if (loads[i] < 0 && (lowest < 0 || loads[i] < loads[lowest])) lowest = i;
             }
 
             if (lowest < 0) return;
             lifted |= 1 << lowest;
         }
+    }
+
+    /// <summary>Shares of a vertical force among axles that carry loads already: a force outside the supports relieves the far axle, so a share may be negative and none lifts. They sum to one.</summary>
+    /// <param name="places">Positions of the axles and their stiffness.</param>
+    /// <param name="equalised">True: all axles behind the first share alike; false: straight frame.</param>
+    /// <param name="position">Where the force stands.</param>
+    /// <param name="shares">Receives the share of each axle.</param>
+    public static void Influence(AxlePlaces places, bool equalised, double position, Span<double> shares)
+    {
+        if (equalised && places.X.Length > 2) Group(places.X, 1, OnGroup(places.X, position), shares);
+        else Frame(places.X, places.Stiffness, 0, 1, position, shares);
+    }
+
+    /// <summary>What the linked axles behind the first carry together, M over their mean position.</summary>
+    private static double OnGroup(ReadOnlySpan<double> x, double moment)
+    {
+        double middle = 0;
+        for (var i = 1; i < x.Length; i++) middle += x[i];
+        return moment / (middle / (x.Length - 1));
+    }
+
+    private static void Group(ReadOnlySpan<double> x, double normal, double group, Span<double> loads)
+    {
+        loads[0] = normal - group;
+        for (var i = 1; i < x.Length; i++) loads[i] = group / (x.Length - 1);
+    }
+
+    /// <summary>Straight frame on the axles that have not lifted: k_i (N/sum(k) + (M - N x_mean)(x_i - x_mean)/S).</summary>
+    private static void Frame(ReadOnlySpan<double> x, ReadOnlySpan<double> stiffness, int lifted, double normal, double moment, Span<double> loads)
+    {
+        double sum = 0, mean = 0, spread = 0;
+        for (var i = 0; i < x.Length; i++)
+        {
+            if (Lifted(lifted, i)) continue;
+            sum += stiffness[i];
+            mean += stiffness[i] * x[i];
+        }
+
+        mean /= sum;
+        for (var i = 0; i < x.Length; i++)
+        {
+            if (!Lifted(lifted, i)) spread += stiffness[i] * (x[i] - mean) * (x[i] - mean);
+        }
+
+        for (var i = 0; i < x.Length; i++) loads[i] = Lifted(lifted, i) ? 0 : stiffness[i] * ((normal / sum) + (spread > 0 ? (moment - (normal * mean)) * (x[i] - mean) / spread : 0));
     }
 
     private static bool Lifted(int mask, int axle) => (mask & (1 << axle)) != 0;

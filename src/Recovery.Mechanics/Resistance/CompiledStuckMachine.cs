@@ -175,12 +175,12 @@ internal sealed class CompiledStuckMachine
 
     private static double Cap(double index, double critical) => critical < index ? critical : index;
 
-    /// <summary>How a vertical force at the middle of the belly is shared among the axles; null where its place is not known.</summary>
+    /// <summary>How a vertical force at the middle of the belly is shared among the axles, negative on an axle that it relieves; null where its place is not known.</summary>
     private static double[]? Takes(Machine machine, Suspension suspension, UnitsNet.Length? middle)
     {
         if (middle is not { } place) return null;
         var shares = new double[machine.Axles.Count];
-        AxleStaticsKernel.Share(machine.AxlePositions, machine.Resolve(suspension) != Suspension.StraightFrame, 1, place.Meters, shares);
+        AxleStaticsKernel.Influence(machine.AxlePositions, machine.Resolve(suspension) != Suspension.StraightFrame, place.Meters, shares);
         return shares;
     }
 

@@ -36,7 +36,7 @@ internal sealed class DemandFlat
     /// <summary>Shares of the axle loads as found, for the uplift.</summary>
     public required double[] UpliftShare { get; init; }
 
-    /// <summary>Share of the belly's load that comes off each axle, by statics where the place of the belly is known; null: the same fraction off every axle.</summary>
+    /// <summary>Share of the belly's load that comes off each axle, by statics where the place of the belly is known, negative where a belly outside the axles loads one; null: the same fraction off every axle.</summary>
     public double[]? BellyTakes { get; init; }
 
     /// <summary>Whether wheels are sunk more than a tenth of their diameter.</summary>

@@ -28,12 +28,25 @@ public class BellyPlaceTests
     [InlineData(-1)]
     [InlineData(-2.9)]
     [InlineData(-5.85)]
+    [InlineData(1)]
+    [InlineData(-8)]
     public void Takes_the_same_off_all_axles_together(double middle)
     {
         var self = SelfRecovery.Estimate(With(middle));
         Assert.Equal(509.8438 - 169.642, self.Axles.Sum(a => a.Load.Kilonewtons), 0.01);
         // Buried wheels that count their own terms depend on the sum alone: the climb and rho terms stay.
         Assert.Equal(PullDemand.Estimate(With(middle)).Terms.Single(t => t.Key == "climb").Central.Newtons, PullDemand.Estimate(StuckHarvester()).Terms.Single(t => t.Key == "climb").Central.Newtons, 1e-6);
+    }
+
+    /// <summary>A belly 1 m ahead of the front axle takes 1 + 1/5.85 of its load off it and puts 1/5.85 on the rear pair: 256.196 - 1.170940 x 169.642 = 57.555; 126.824 + 0.0854701 x 169.642 = 141.323 kN.</summary>
+    [Fact]
+    public void Outside_the_axles_it_loads_the_far_one()
+    {
+        var f = CompiledStuckMachine.From(With(1), Recovery.Mechanics.Machines.Suspension.Equalised).Flat;
+        Assert.Equal([1.17094, -0.08547, -0.08547], f.BellyTakes!.Select(v => Math.Round(v, 6)));
+        Assert.Equal([57.55, 141.32, 141.32], SelfRecovery.Estimate(With(1)).Axles.Select(a => Math.Round(a.Load.Kilonewtons, 2)));
+        // Straight frame, axles at 0, -4.9, -6.8, mean -3.9, S 24.62: at -0.5 m the shares are 1/3 + 3.4 x 3.9/24.62, 1/3 - 3.4/24.62, 1/3 - 3.4 x 2.9/24.62.
+        Assert.Equal([0.871920, 0.195234, -0.067154], CompiledStuckMachine.From(With(-0.5), Recovery.Mechanics.Machines.Suspension.StraightFrame).Flat.BellyTakes!.Select(v => Math.Round(v, 6)));
     }
 
     [Fact]
