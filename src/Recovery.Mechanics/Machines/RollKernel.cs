@@ -16,6 +16,13 @@ internal static class RollKernel
     /// <summary>Moment that loads the right wheels and relieves the left: K = N (z_c tan(a) - y_c).</summary>
     public static double Moment(double normal, double centreHeight, double centreLeft, double sideRadians) => normal * ((centreHeight * Math.Tan(sideRadians)) - centreLeft);
 
+    /// <summary>Part of K that an axle on a pin takes: N_i tan(a) h_p, at most N_i B_i/2, where its upper wheel lifts.</summary>
+    public static double Pinned(double load, double track, double pinHeight, double sideRadians)
+    {
+        var most = load * track / 2;
+        return Math.Min(most, Math.Max(-most, load * Math.Tan(sideRadians) * pinHeight));
+    }
+
     /// <summary>
     /// Shares K among the axles. An axle on a pin at h_p takes its part of the side force, N_i tan(a), at that height and no more; the rest goes to the rigid axles by the square of their track (equal stiffness at every wheel).
     /// A wheel that would have to pull the ground lifts; the rest of the moment then goes to the other rigid axles.
@@ -35,7 +42,7 @@ internal static class RollKernel
         {
             right[i] = load[i] / 2;
             if (double.IsNaN(pinHeight[i])) continue;
-            double most = load[i] * track[i] / 2, k = Math.Min(most, Math.Max(-most, load[i] * Math.Tan(sideRadians) * pinHeight[i]));
+            var k = Pinned(load[i], track[i], pinHeight[i], sideRadians);
             right[i] += k / track[i];
             rest -= k;
         }

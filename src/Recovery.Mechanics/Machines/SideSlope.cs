@@ -39,7 +39,7 @@ internal static class SideSlope
 
         var ratio = Ratio(load, track, pin, side.Radians, moment);
         if (unheld != 0) findings.Add(new Finding(MachinesFindings.Tips, machine.Name, ratio, 1));
-        IReadOnlyList<Assumption> assumed = pinned || n < 2 || side.Radians == 0 ? [] : [Rigid];
+        IReadOnlyList<Assumption> assumed = pinned || (side.Radians == 0 && machine.CentreLeft == 0) ? [] : [Rigid];
         return new WheelLoads(loads, Array.AsReadOnly(left), Array.AsReadOnly(right), ratio, assumed, findings.AsReadOnly());
     }
 
@@ -68,7 +68,7 @@ internal static class SideSlope
         for (var i = 0; i < load.Length; i++)
         {
             if (double.IsNaN(pin[i])) most += load[i] * track[i] / 2;
-            else rest -= load[i] * Math.Tan(sideRadians) * pin[i];
+            else rest -= RollKernel.Pinned(load[i], track[i], pin[i], sideRadians);
         }
 
         return Math.Abs(rest) / most;

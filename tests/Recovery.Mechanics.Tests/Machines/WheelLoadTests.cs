@@ -185,6 +185,27 @@ public class WheelLoadTests
         Assert.All(wheels.LeftNewtons.Concat(wheels.RightNewtons), w => Assert.True(w >= -1e-6));
     }
 
+    /// <summary>Half of N on each axle, tan(a) 0.5: K = 1.2 x 0.5 N = 0.6 N; the pin at 2 m would take 0.5 N, but its axle of 1 m track tips at 0.25 N. 0.35 N is left to a front axle that holds 0.25 N.</summary>
+    [Fact]
+    public void A_pinned_axle_takes_no_more_than_its_track_holds()
+    {
+        var machine = TwoAxles(16000, -1.5, 1.2, 3, 1, 1);
+        var wheels = machine.WithAxles([machine.Axles[0], machine.Axles[1].WithPinHeight(M(2))]).WheelLoads(Grade.Level, Grade.FromPercent(50), PullDirection.Forwards);
+        Assert.Equal(1.4, wheels.TippingRatio, 1e-9);
+        Assert.Equal("machine.tips", Assert.Single(wheels.Findings).Id);
+        Assert.Equal(0, wheels.LeftNewtons[1], 1e-6);
+    }
+
+    /// <summary>A load off the middle tilts the machine on level ground too: how the axles hold it upright is then taken as well.</summary>
+    [Fact]
+    public void A_load_off_the_middle_asks_how_the_axles_hold_it()
+    {
+        var machine = TwoAxles(16000, -1.5, 1.2, 3, 2.6, 2.6);
+        var leaning = new Machine("m", machine.Axles, [machine.Loads[0].WithLeftOfMiddle(M(0.1))]);
+        Assert.Equal("assume.axle-pin", Assert.Single(leaning.WheelLoads(Grade.Level, Grade.Level, PullDirection.Forwards).Assumptions).Id);
+        Assert.Empty(machine.WheelLoads(Grade.Level, Grade.Level, PullDirection.Forwards).Assumptions);
+    }
+
     [Fact]
     public void Refuses_with_words()
     {
