@@ -22,6 +22,14 @@ internal static class GroundFindings
         "Look at the sample and its class, and test another.",
         GroundSources.RemouldingLimits);
 
+    /// <summary>A remoulding test below the least index that is taken.</summary>
+    public static readonly FindingDefinition RemouldingRaised = new(
+        "ground.remoulding-raised",
+        Severity.Caution,
+        "The remoulding test of the {subject} gave {available}; an index below {required} is not taken, so {required} counts and the soil is weaker than the numbers say.",
+        "Take the sample for liquid once remoulded: nothing drives there, and whatever is drawn over it goes deeper.",
+        GeneralSources.Judgement);
+
     /// <summary>All kinds of the room.</summary>
-    public static IEnumerable<FindingDefinition> All { get; } = [RemouldingCapped, RemouldingDoubtful];
+    public static IEnumerable<FindingDefinition> All { get; } = [RemouldingCapped, RemouldingDoubtful, RemouldingRaised];
 }

@@ -44,8 +44,8 @@ public sealed record RemouldingTest
     /// <summary>Gets the ratio as tested, before the cap.</summary>
     public Ratio Tested => Ratio.FromDecimalFractions(SoilKernel.RemouldingIndex(Before.Pascals, After.Pascals));
 
-    /// <summary>Gets the remoulding index, 0.05 to 1.</summary>
-    public Ratio RemouldingIndex => Ratio.FromDecimalFractions(Math.Max(0.05, Math.Min(1, Tested.DecimalFractions)));
+    /// <summary>Gets the remoulding index, 0.05 to 1: the least that a <see cref="Soil"/> takes. A test below it is counted higher than it reads, and a finding says so.</summary>
+    public Ratio RemouldingIndex => Ratio.FromDecimalFractions(Math.Max(SoilKernel.LeastRemouldingIndex, Math.Min(1, Tested.DecimalFractions)));
 
     /// <summary>Gets what is to be said of the test; empty where it is plain.</summary>
     public IReadOnlyList<Finding> Findings
@@ -53,6 +53,7 @@ public sealed record RemouldingTest
         get
         {
             if (Tested.DecimalFractions > 1) return [new Finding(GroundFindings.RemouldingCapped, "sample", 1, Tested.DecimalFractions)];
+            if (Tested.DecimalFractions < SoilKernel.LeastRemouldingIndex) return [new Finding(GroundFindings.RemouldingRaised, "sample", SoilKernel.LeastRemouldingIndex, Tested.DecimalFractions)];
             return Uscs == UscsClass.CH && Tested.DecimalFractions < 0.5 ? [new Finding(GroundFindings.RemouldingDoubtful, "sample", 0.5, Tested.DecimalFractions)] : [];
         }
     }
@@ -64,7 +65,7 @@ public sealed record RemouldingTest
         string before = Text.Kilopascals(Before.Pascals), after = Text.Kilopascals(After.Pascals);
         return new WorkingBuilder("Remoulding index")
             .Step("RI_t", "cone after 100 blows over cone before", "CI_after/CI_before", after + "/" + before, Text.Number(Tested.DecimalFractions), GroundSources.RatingConeIndex)
-            .Step("RI", "remoulding index", "min(RI_t, 1)", "min(" + Text.Number(Tested.DecimalFractions) + ", 1)", Text.Number(RemouldingIndex.DecimalFractions), GroundSources.RemouldingLimits)
+            .Step("RI", "remoulding index", "min(RI_t, 1), at least 0.05", "min(" + Text.Number(Tested.DecimalFractions) + ", 1)", Text.Number(RemouldingIndex.DecimalFractions), GroundSources.RemouldingLimits)
             .Build();
     }
 

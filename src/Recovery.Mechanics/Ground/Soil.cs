@@ -37,7 +37,7 @@ public sealed partial record Soil
         WeakestConeIndex = Pressure.FromPascals(Guard.Pascals(weakestConeIndex, 1, ConeIndex.Pascals / 1000, nameof(weakestConeIndex)));
         Kind = Guard.Defined(kind, kind is >= SoilKind.FineGrained and <= SoilKind.CleanSand, nameof(kind));
         if (measuredRemouldingIndex is { } measured)
-            MeasuredRemouldingIndex = Ratio.FromDecimalFractions(Guard.Fraction(measured, 0.05, 1, "remouldingIndex"));
+            MeasuredRemouldingIndex = Ratio.FromDecimalFractions(Guard.Fraction(measured, SoilKernel.LeastRemouldingIndex, 1, "remouldingIndex"));
         Estimate = estimate;
     }
 

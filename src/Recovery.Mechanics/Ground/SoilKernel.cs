@@ -25,6 +25,9 @@ internal static class SoilKernel
     /// <summary>Greatest ratio of low wall to low floor (judgement).</summary>
     public const double WallOverFloor = 3;
 
+    /// <summary>Least remoulding index that is taken (judgement): below it there is no soil left to rate.</summary>
+    public const double LeastRemouldingIndex = 0.05;
+
     /// <summary>Rating cone index at and below which a vehicle is likely to be immobilised, 40 psi, Pa.</summary>
     public const double LikelyImmobilisedPascals = 40 * PhysicalConstants.PascalsPerPsi;
 

@@ -47,6 +47,27 @@ public class RemouldingTests
         Assert.Equal(0.499, test.RemouldingIndex.DecimalFractions, 1e-12);
     }
 
+    /// <summary>A sample that turns liquid reads below the least index that is taken; the index then lies above the reading, and that is said.</summary>
+    [Theory]
+    [InlineData(15.1, false)]
+    [InlineData(15, false)]
+    [InlineData(14.9, true)]
+    [InlineData(1, true)]
+    public void A_ratio_below_the_least_index_is_raised_and_said(double after, bool raised)
+    {
+        var test = new RemouldingTest(KPa(300), KPa(after), UscsClass.CL);
+        Assert.Equal(raised ? 0.05 : after / 300, test.RemouldingIndex.DecimalFractions, 1e-12);
+        if (!raised)
+        {
+            Assert.Empty(test.Findings);
+            return;
+        }
+
+        var finding = Assert.Single(test.Findings);
+        Assert.Equal("ground.remoulding-raised", finding.Id);
+        Assert.Equal(Severity.Caution, finding.Severity);
+    }
+
     [Fact]
     public void The_signs_turn_at_their_limits()
     {
