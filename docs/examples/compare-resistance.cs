@@ -29,7 +29,7 @@ foreach (var (coneIndex, terrain) in new[]
 })
 {
     Console.WriteLine($"30 T MACHINE, CONE INDEX {coneIndex:0} kPa, ALL WHEELS DRIVEN, SLIP AT MOST 0.30");
-    Console.WriteLine(WheelModelComparison.OfMachine(Machine(coneIndex), ComparisonInputs.None.WithMobility(vehicle).WithTerrain(terrain)).ToTable());
+    Console.WriteLine(WheelModelComparison.OfMachine(Machine(coneIndex), ComparisonInputs.None.WithMobility(vehicle).WithTerrain(terrain).WithUnitWeight(SpecificWeight.FromKilonewtonsPerCubicMeter(16))).ToTable());
 }
 
 // The demo harvester, full, level. Cone index 350 kPa and remoulding index 0.7 were measured: 245 kPa is what its wheels leave of the soil.

@@ -126,13 +126,15 @@ internal static class ComparisonBuilder
         var model = BekkerWheelModel.Instance;
         if (inputs.Terrain is not { } terrain) return Refused(model, loadNewtons, "asks for the Bekker parameters of the terrain");
         double sum = 0, implied = 0;
+        double? pushed = null;
         var flags = new List<ValidityFlag>();
         var refusal = string.Empty;
         foreach (var set in wheels)
         {
-            var result = model.Evaluate(set.Wheel, terrain, set.TyrePressure);
+            var result = model.Evaluate(set.Wheel, terrain, set.TyrePressure, inputs.UnitWeight);
             Merge(flags, result.Flags);
             implied = result.ImpliedConeIndex.Pascals;
+            if (result.Bulldozing is { } ahead) pushed = (pushed ?? 0) + (ahead.Newtons * set.Count);
             if (result.MotionResistance is { } resistance) sum += resistance.Newtons * set.Count;
             else refusal = "immobile: sinks to the hub, " + Size(set);
         }
@@ -144,7 +146,8 @@ internal static class ComparisonBuilder
             ResistanceRefusal = refusal,
             TractionRefusal = NoTraction,
             CriticalMeaning = NoTraction,
-            Remark = terrain.Name + ", cone index " + Text.Kilopascals(implied, 3) + " by its parameters",
+            Bulldozing = refusal.Length == 0 && pushed is { } newtons ? Force.FromNewtons(newtons) : null,
+            Remark = terrain.Name + ", cone index " + Text.Kilopascals(implied, 3) + " by its parameters" + (refusal.Length == 0 && pushed is { } apart ? "; soil pushed ahead, apart, " + Text.Kilonewtons(apart, 3) : string.Empty),
             Flags = flags.AsReadOnly(),
         };
     }

@@ -18,6 +18,9 @@ public sealed record ComparisonInputs
     /// <summary>Gets the Bekker parameters of the soil; null where they are not known.</summary>
     public BekkerTerrain? Terrain { get; init; }
 
+    /// <summary>Gets the unit weight of the soil, for the soil that Bekker's wheel pushes ahead; null to leave that out. Accepted range 5 to 24 kN/m3.</summary>
+    public SpecificWeight? UnitWeight { get; init => field = value is { } v ? SpecificWeight.FromNewtonsPerCubicMeter(Guard.NewtonsPerCubicMetre(v, 5, 24, "unitWeight")) : null; }
+
     /// <summary>Gets the greatest slip of the net traction; 0.30 unless said. Accepted range 0.01 to 1.</summary>
     public Ratio SlipLimit { get; init => field = Ratio.FromDecimalFractions(Guard.Fraction(value, 0.01, 1, "slipLimit")); } = Ratio.FromDecimalFractions(CriticalIndexKernel.PlanningSlip);
 
@@ -31,6 +34,12 @@ public sealed record ComparisonInputs
     /// <returns>The changed copy.</returns>
     public ComparisonInputs WithTerrain(BekkerTerrain? terrain) => this with { Terrain = terrain };
 
+    /// <summary>Gives the same with another value: the unit weight of the soil. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="unitWeight">The value, as in <see cref="UnitWeight"/>.</param>
+    /// <returns>The changed copy.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The unit weight is outside its range.</exception>
+    public ComparisonInputs WithUnitWeight(SpecificWeight? unitWeight) => this with { UnitWeight = unitWeight };
+
     /// <summary>Gives the same with another value: the greatest slip. For callers whose language has no <c>with</c>.</summary>
     /// <param name="slipLimit">The value, as in <see cref="SlipLimit"/>.</param>
     /// <returns>The changed copy.</returns>
@@ -39,5 +48,5 @@ public sealed record ComparisonInputs
 
     /// <summary>Gives the inputs in words, invariant culture.</summary>
     /// <returns>What is given.</returns>
-    public override string ToString() => "slip at most " + Text.Number(SlipLimit.DecimalFractions, 3) + (Mobility is { } m ? ", " + m : string.Empty) + (Terrain is { } t ? ", " + t : string.Empty);
+    public override string ToString() => "slip at most " + Text.Number(SlipLimit.DecimalFractions, 3) + (Mobility is { } m ? ", " + m : string.Empty) + (Terrain is { } t ? ", " + t : string.Empty) + (UnitWeight is { } g ? ", " + Text.With(g.KilonewtonsPerCubicMeter, "kN/m3", 3) : string.Empty);
 }

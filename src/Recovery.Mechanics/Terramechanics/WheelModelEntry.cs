@@ -25,6 +25,9 @@ public sealed record WheelModelEntry
     /// <summary>Gets why there is no resistance; empty where there is one.</summary>
     public string ResistanceRefusal { get; internal init; } = string.Empty;
 
+    /// <summary>Gets the soil that all wheels push ahead by Bekker's model, each taken on uncut ground: apart, never inside the resistance. Null where the model is another, no unit weight was given, or no wheel sinks 0.06 of its diameter.</summary>
+    public Force? Bulldozing { get; internal init; }
+
     /// <summary>Gets the greatest net traction of the driven wheels less the resistance of the others, within the slip of the comparison. Negative: the machine does not move itself. Null where refused.</summary>
     public Force? NetTraction { get; internal init; }
 

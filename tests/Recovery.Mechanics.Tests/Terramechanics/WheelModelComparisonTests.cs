@@ -210,6 +210,23 @@ public class WheelModelComparisonTests
         Assert.Contains("driven", entry.TractionRefusal, StringComparison.Ordinal);
     }
 
+    /// <summary>Front wheel of the 30 t machine on Rubicon loam, 16 kN/m3: printed 0.46 of its load pushed ahead; on Grenville loam it sinks too little.</summary>
+    [Fact]
+    public void Soil_pushed_ahead_stands_beside_and_never_inside()
+    {
+        WheelModelEntry Entry(string terrain, double moisture, SpecificWeight? weight) => WheelModelComparison.OfMachine([new WheelSet(Wheels.Of(400, 98.1, 0.90, 2.05, 0.20), 2)], ComparisonInputs.None.WithTerrain(BekkerTerrains.Find(terrain, moisture)).WithUnitWeight(weight))[BekkerWheelModel.Instance];
+        var soil = SpecificWeight.FromKilonewtonsPerCubicMeter(16);
+        WheelModelEntry with = Entry("Rubicon sandy loam (Wong)", 43, soil), without = Entry("Rubicon sandy loam (Wong)", 43, null);
+        Assert.Equal(0.46, with.Bulldozing!.Value.Kilonewtons / 196.2, 0.005);
+        Assert.Contains("; soil pushed ahead, apart, ", with.Remark, StringComparison.Ordinal);
+        Assert.Equal(without.MotionResistanceHigh, with.MotionResistanceHigh);
+        Assert.Null(without.Bulldozing);
+        Assert.Null(Entry("Grenville loam (Wong)", 24, soil).Bulldozing);
+        // On lean clay it exceeds the load, which is flagged.
+        Assert.Contains(Entry("lean clay (WES)", 32, soil).Flags, f => f.Limit.Symbol == "R_b/W");
+        Assert.Throws<ArgumentOutOfRangeException>(() => ComparisonInputs.None.WithUnitWeight(SpecificWeight.FromKilonewtonsPerCubicMeter(30)));
+    }
+
     [Fact]
     public void A_terrain_that_gives_no_support_is_refused()
     {
