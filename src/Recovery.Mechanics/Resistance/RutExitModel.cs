@@ -109,7 +109,7 @@ public sealed class RutExitModel : IModel
     /// <param name="depth">Depth z, 0 m to the diameter.</param>
     /// <param name="load">Wheel load W_i, 0 to 500 kN.</param>
     /// <param name="wall">Undrained strength of the uncut soil, 0.1 to 500 kPa.</param>
-    /// <param name="unitWeight">Unit weight of the soil, 9 to 24 kN/m3.</param>
+    /// <param name="unitWeight">Unit weight of the soil, 5 to 24 kN/m3.</param>
     /// <param name="method">Method for the soil ahead; Rankine, undrained, where none is given.</param>
     /// <returns>The worked steps; the last is what counts.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>

@@ -23,6 +23,19 @@ public class CriticalLayerTests
     }
 
     [Theory]
+    [CheckRows("ground", "cone-full-scale")]
+    public void Full_scale_of_the_army_cone_matches(CheckRow row)
+    {
+        row.Matches(("CI", MoistureKernel.FullScalePascals), ("CI_kPa", MoistureKernel.FullScalePascals));
+        Assert.Equal(row.Si("force") / row.Si("area"), MoistureKernel.FullScalePascals, 1e-6);
+    }
+
+    [Theory]
+    [CheckRows("ground", "units")]
+    public void Units_match(CheckRow row) =>
+        row.Matches(("force_si", row.Printed("force") * PhysicalConstants.NewtonsPerPoundForce), ("a_si", row.Printed("pressure_a") * PhysicalConstants.PascalsPerPsf), ("b_si", row.Printed("pressure_b") * PhysicalConstants.PascalsPerPsi), ("c_si", row.Printed("pressure_c") * HandTestKernel.PascalsPerTsf));
+
+    [Theory]
     // Table 3 of ERDC/GSL SR-13-2: bounds at 2,000 and 15,000 lbf.
     [InlineData(1, 3, 9)]
     [InlineData(1999.999, 3, 9)]

@@ -43,6 +43,14 @@ public class ResistanceKernelTests
     }
 
     [Theory]
+    [CheckRows("resistance", "grade-force")]
+    public void Grade_force_matches(CheckRow row)
+    {
+        var tilted = PullDemand.Estimate(ReferenceMachines.StuckHarvester() with { Grade = Recovery.Mechanics.Ground.Grade.FromPercent(row.Printed("grade")) });
+        row.Matches(("Fg", tilted.Terms.Single(t => t.Key == "grade").Central.Newtons / tilted.Stuck.Machine.Weight.Newtons * row.Si("W")));
+    }
+
+    [Theory]
     [CheckRows("resistance", "machine-step")]
     public void Rigid_step_of_the_machine_matches(CheckRow row)
     {
