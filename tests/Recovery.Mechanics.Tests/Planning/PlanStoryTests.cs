@@ -63,6 +63,7 @@ public class PlanStoryTests
         ["line.tether-inadequate"] = "DamperAndTetherTests.Each_way_to_fail_is_said",
         ["ground.remoulding-capped"] = "RemouldingTests.A_ratio_above_one_is_cut_and_said",
         ["ground.remoulding-doubtful"] = "RemouldingTests.A_low_ratio_in_fat_clay_is_doubted_and_used",
+        ["ground.remoulding-raised"] = "RemouldingTests.A_ratio_below_the_least_index_is_raised_and_said",
         ["tyre.inflation-limit-unknown"] = "TyreTests.Inflation_outside_the_makers_limits_is_a_finding",
         ["machine.wheel-lifts"] = "WheelLoadTests.A_wheel_that_lifts_is_a_finding_and_its_moment_goes_on",
         ["machine.tips"] = "WheelLoadTests.A_machine_tips_where_the_slope_outruns_its_track",
