@@ -126,7 +126,7 @@ internal static class PlanKernel
         }
 
         var stuck = n.Compiled.Stuck.Flat;
-        var slope = -stuck.Weight * Math.Sin(stuck.Grade);
+        var slope = -stuck.Weight * stuck.GradeSine;
         if (!(slope > 0)) return;
         var index = n.ConeIndex * w.Factors[(int)PlanFactor.StuckConeIndex];
         if (slope > RollingAway.Holds(stuck, SoilKernel.RatingConeIndex(index, Math.Min(1, n.RemouldingIndex * w.Factors[(int)PlanFactor.StuckRemouldingIndex])))) Raise(ref worst, n.FreedMachineHeld ? Severity.Caution : Severity.Stop);

@@ -152,7 +152,7 @@ public static class StandardChecks
         const double Mentioned = 2 * Math.PI / 180;
         var plan = c.Plan;
         var name = plan.Stuck.Machine.Name;
-        var slope = -plan.Compiled.Stuck.Flat.Weight * Math.Sin(plan.Compiled.Stuck.Flat.Grade);
+        var slope = -plan.Compiled.Stuck.Flat.Weight * plan.Compiled.Stuck.Flat.GradeSine;
         if (slope > 0)
         {
             double soft = RollingAway.Holds(plan, plan.Stuck.Soil.RatingConeIndex.Pascals), firm = RollingAway.HoldsOnFirmest(plan);

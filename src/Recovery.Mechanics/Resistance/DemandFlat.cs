@@ -1,8 +1,12 @@
+using System;
+
 namespace Recovery.Mechanics.Resistance;
 
 /// <summary>A stuck machine as plain numbers: what the demand kernel reads. SI throughout.</summary>
 internal sealed class DemandFlat
 {
+    private readonly double _grade;
+
     /// <summary>Tyres of each axle.</summary>
     public required int[] Count { get; init; }
 
@@ -52,7 +56,14 @@ internal sealed class DemandFlat
     public double Weight { get; init; }
 
     /// <summary>Slope along the pull, radians.</summary>
-    public double Grade { get; init; }
+    public double Grade
+    {
+        get => _grade;
+        init => (_grade, GradeSine) = (value, Math.Sin(value));
+    }
+
+    /// <summary>Sine of the slope along the pull.</summary>
+    public double GradeSine { get; private init; }
 
     /// <summary>Length of the belly on the ground; 0 where it is clear or free.</summary>
     public double BellyLength { get; init; }
@@ -90,7 +101,7 @@ internal sealed class DemandFlat
     /// <summary>Share of its load that an axle still carries beside a belly that carries a load.</summary>
     public double Carry(int axle, double bellyLoad) =>
         BellyTakes is not { } takes ? 1 - (bellyLoad / Weight)
-        : Load[axle] > 0 ? System.Math.Max(0, 1 - (bellyLoad * takes[axle] / Load[axle]))
+        : Load[axle] > 0 ? Math.Max(0, 1 - (bellyLoad * takes[axle] / Load[axle]))
         : 0;
 
     /// <summary>Pull to climb the rigid step under a load; infinite from the hub upwards, under no load as well.</summary>

@@ -25,8 +25,8 @@ internal static class DemandKernel
         }
 
         for (var i = 0; i < f.Count.Length; i++) Axle(f, s, i, f.Carry(i, t.BellyLoad), ref t);
-        if (f.AnyBuried) t.Climb = f.Weight * Math.Sin(s.Exit);
-        t.Grade = f.Weight * Math.Sin(f.Grade);
+        if (f.AnyBuried) t.Climb = f.Weight * s.ExitSine;
+        t.Grade = f.Weight * f.GradeSine;
     }
 
     private static void Axle(DemandFlat f, in DemandState s, int i, double carry, ref DemandTerms t)
@@ -82,7 +82,7 @@ internal static class DemandKernel
 
         t.UpliftDeveloped = developed;
         // On rolling wheels alone it stands in a rut and not in a hole: nothing rises, so the uplift goes into the pull as little as the climb does.
-        if (f.AnyBuried) t.Lift = developed * Math.Sin(s.Exit);
+        if (f.AnyBuried) t.Lift = developed * s.ExitSine;
     }
 
     /// <summary>What the floor bears under all wheels of an axle.</summary>

@@ -115,7 +115,7 @@ internal static class SelfRecoverySteps
 
     private static double[] LoadsOf(StuckMachine stuck) => CompiledStuckMachine.From(stuck, stuck.Machine.Resolve(Suspension.Undeclared)).Flat.Load;
 
-    private static double CriticalOf(DemandFlat f) => CriticalIndexKernel.Find(f.NumericPerPascal, f.Load, f.Driven, f.Weight * Math.Sin(f.Grade), BrixiusConstants.Radial);
+    private static double CriticalOf(DemandFlat f) => CriticalIndexKernel.Find(f.NumericPerPascal, f.Load, f.Driven, f.Weight * f.GradeSine, BrixiusConstants.Radial);
 
     private static string Left(List<AxleTraction> driven)
     {
