@@ -127,6 +127,24 @@ var last = search.Best.Measures.Aggregate(after, (p, measure) => measure.ApplyTo
 Console.WriteLine();
 Console.WriteLine("THE SMALLEST SET THAT LIFTS THE VERDICT, of " + search.SetsTried + " tried");
 Console.WriteLine();
-foreach (var measure in search.Best.Measures) Console.WriteLine("- " + measure.Title);
+foreach (var measure in search.Contributions()) Say("- " + measure);
+foreach (var tie in search.Ties) Say("as few would be: " + string.Join("; ", tie.Measures.Select(m => m.Title)));
 Console.WriteLine();
 Console.WriteLine(last.ToDocument(DisplayUnits.Metric).Only("verdict", "why", "stages", "stop-when", "after-a-stop").ToText(72));
+
+static void Say(string text)
+{
+    var line = string.Empty;
+    foreach (var word in text.Split(' '))
+    {
+        if (line.Length + 1 + word.Length > 78)
+        {
+            Console.WriteLine(line);
+            line = " ";
+        }
+
+        line += line.Length == 0 ? word : " " + word;
+    }
+
+    Console.WriteLine(line);
+}

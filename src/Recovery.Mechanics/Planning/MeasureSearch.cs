@@ -10,7 +10,7 @@ namespace Recovery.Mechanics.Planning;
 
 /// <summary>Looks for the smallest or cheapest set of measures that lifts the verdict. Every set is worked whole.</summary>
 /// <remarks>
-/// <para>Up to twelve measures every set is tried (4,096 at the most). Beyond that it is greedy: the measure that helps most is added until nothing helps; what it finds is a bound, not the best, and <see cref="IsExhaustive"/> says so.</para>
+/// <para>Up to twelve measures every set is tried (4,096 at the most). Of more, every set of so few measures is tried that no more than 4,096 are worked (<see cref="AllTriedUpTo"/>), and the best of those is lengthened greedily, by the measure that helps most, until nothing helps: a set that is better than the one found then has more measures than that.</para>
 /// <para>A measure that does not fit what the others of a set have left (a load that is already off, a strap that was replaced) makes no set with them: it is passed over.</para>
 /// <para>One set is better than another by the milder verdict, then fewer stops, then a pull that is not undecided (1.1 of the central demand or more), then fewer measures (or less effort where every measure has one and effort is asked for), then fewer cautions, then the greater margin of sustained pull over demand.</para>
 /// </remarks>
@@ -19,14 +19,18 @@ public sealed class MeasureSearch
     /// <summary>Most measures of which every set is tried.</summary>
     public const int MostExhaustive = 12;
 
-    private MeasureSearch(RecoveryPlan plan, MeasureSet nothing, MeasureSet best, IReadOnlyList<MeasureSet> pareto, bool exhaustive, int tried)
+    private const int MostSets = 1 << MostExhaustive;
+
+    private MeasureSearch(RecoveryPlan plan, MeasureSet nothing, Walk walked, int offered, int allTriedUpTo)
     {
         Plan = plan;
         Nothing = nothing;
-        Best = best;
-        Pareto = pareto;
-        IsExhaustive = exhaustive;
-        SetsTried = tried;
+        Best = walked.Best!;
+        Ties = walked.Ties();
+        Pareto = walked.Front();
+        IsExhaustive = allTriedUpTo == offered;
+        AllTriedUpTo = allTriedUpTo;
+        SetsTried = walked.Tried;
     }
 
     /// <summary>Gets the plan before.</summary>
@@ -38,11 +42,17 @@ public sealed class MeasureSearch
     /// <summary>Gets the best set.</summary>
     public MeasureSet Best { get; }
 
+    /// <summary>Gets the sets that lift the verdict as far at the same number of measures (or effort) as the best and differ from it in cautions or margin alone: the choice among them is the user's. The fewest cautions and then the greatest margin first; empty where there are none.</summary>
+    public IReadOnlyList<MeasureSet> Ties { get; }
+
     /// <summary>Gets the sets of which none is beaten by another in both effort (or number of measures) and margin, least effort first.</summary>
     public IReadOnlyList<MeasureSet> Pareto { get; }
 
     /// <summary>Gets whether every set was tried.</summary>
     public bool IsExhaustive { get; }
+
+    /// <summary>Gets the number of measures up to which every set was tried: where the best set has no more, no smaller one lifts the verdict as far; any set better than the best has more.</summary>
+    public int AllTriedUpTo { get; }
 
     /// <summary>Gets how many sets were tried.</summary>
     public int SetsTried { get; }
@@ -65,10 +75,10 @@ public sealed class MeasureSearch
         if (byEffort && offered.Find(m => m.Effort is null) is { } without) throw new ArgumentException("A search by effort needs one with every measure; '" + without.Title + "' has none.", nameof(measures));
         var state = new Walk(offered, byEffort, cancellation);
         var nothing = state.Try(plan, []);
-        var exhaustive = offered.Count <= MostExhaustive;
-        if (exhaustive) state.All(plan, [], 0);
-        else state.Greedy(plan);
-        return new MeasureSearch(plan, nothing, state.Best!, state.Front(), exhaustive, state.Tried);
+        var most = MostTried(offered.Count);
+        state.All(plan, [], 0, most);
+        if (most < offered.Count) state.Greedy(plan);
+        return new MeasureSearch(plan, nothing, state, offered.Count, most);
     }
 
     /// <summary>Searches for the set with the fewest measures.</summary>
@@ -102,9 +112,31 @@ public sealed class MeasureSearch
         return found.OrderByDescending(x => Math.Abs(x.Extra.Newtons)).ToList().AsReadOnly();
     }
 
+    /// <summary>Gives for each measure of the best set what the plan comes to with it alone, and with all of the set but it: why it is in the set.</summary>
+    /// <returns>One for each measure, in their order.</returns>
+    public IReadOnlyList<MeasureContribution> Contributions() => Best.Measures.Select((m, i) =>
+    {
+        MeasureSet Worked(Measure[] set) => MeasureSet.Of(set.Aggregate(Plan, (p, x) => x.TryApplyTo(p, out var edited) ? edited : p), set);
+        return new MeasureContribution(m, Nothing, Worked([m]), Worked([.. Best.Measures.Where((_, k) => k != i)]), Best);
+    }).ToList().AsReadOnly();
+
     /// <summary>Gives the best set in one line, invariant culture.</summary>
     /// <returns>The set and how it was found.</returns>
-    public override string ToString() => Best + (IsExhaustive ? " (all sets tried)" : " (greedy: a bound, not the best)");
+    public override string ToString() => Best + (IsExhaustive ? " (all sets tried)" : Best.Measures.Count <= AllTriedUpTo ? " (no smaller set does as much)" : " (all sets of up to " + Text.Number(AllTriedUpTo) + " tried, then greedy: a better set may exist and has more than " + Text.Number(AllTriedUpTo) + ")");
+
+    /// <summary>Number of measures up to which all sets are no more than can be tried.</summary>
+    private static int MostTried(int offered)
+    {
+        long sets = 1, ofThisSize = 1;
+        for (var size = 1; size <= offered; size++)
+        {
+            ofThisSize = ofThisSize * (offered - size + 1) / size;
+            sets += ofThisSize;
+            if (sets > MostSets) return size - 1;
+        }
+
+        return offered;
+    }
 
     /// <summary>Sustained pull over central demand; on a slope that would take the machine out by itself over a thousandth of its weight.</summary>
     internal static double Margin(Assessment a) => a.Available.Central / Math.Max(a.Demand.CentralNewtons, 1e-3 * a.Demand.Stuck.Machine.WeightNewtons);
@@ -115,7 +147,7 @@ public sealed class MeasureSearch
 
     private sealed class Walk(List<Measure> offered, bool byEffort, CancellationToken cancellation)
     {
-        private readonly List<MeasureSet> _front = [];
+        private readonly List<MeasureSet> _front = [], _tied = [];
 
         public MeasureSet? Best { get; private set; }
 
@@ -125,37 +157,29 @@ public sealed class MeasureSearch
         {
             cancellation.ThrowIfCancellationRequested();
             Tried++;
-            var assessment = plan.Assess();
-            int stops = 0, cautions = 0;
-            foreach (var finding in assessment.Findings)
-            {
-                if (finding.Severity == Severity.Stop) stops++;
-                else if (finding.Severity == Severity.Caution) cautions++;
-            }
-
-            double? minutes = 0;
-            foreach (var measure in chosen) minutes += measure.Effort?.PersonMinutes;
-            var set = new MeasureSet(chosen, assessment.Verdict, stops, cautions, Margin(assessment), minutes);
-            if (Best is null || Compare(set, Best) < 0) Best = set;
+            var set = MeasureSet.Of(plan, chosen);
+            Rank(set);
             Keep(set);
             return set;
         }
 
-        public void All(RecoveryPlan plan, Measure[] chosen, int from)
+        public void All(RecoveryPlan plan, Measure[] chosen, int from, int most)
         {
+            if (chosen.Length == most) return;
             for (var i = from; i < offered.Count; i++)
             {
                 if (!offered[i].TryApplyTo(plan, out var edited)) continue;
                 Measure[] longer = [.. chosen, offered[i]];
                 Try(edited, longer);
-                All(edited, longer, i + 1);
+                All(edited, longer, i + 1, most);
             }
         }
 
         public void Greedy(RecoveryPlan plan)
         {
-            Measure[] chosen = [];
             var current = Best!;
+            Measure[] chosen = [.. current.Measures];
+            foreach (var measure in chosen) plan = measure.ApplyTo(plan);
             while (chosen.Length < offered.Count)
             {
                 MeasureSet? next = null;
@@ -175,6 +199,8 @@ public sealed class MeasureSearch
 
         public IReadOnlyList<MeasureSet> Front() => _front.OrderBy(Cost).ThenByDescending(s => s.Margin).ToList().AsReadOnly();
 
+        public IReadOnlyList<MeasureSet> Ties() => _tied.OrderBy(s => s.Cautions).ThenByDescending(s => s.Margin).ToList().AsReadOnly();
+
         /// <summary>While adding one measure at a time the number of measures does not count.</summary>
         private static bool Better(MeasureSet a, MeasureSet b) => a.Verdict != b.Verdict ? a.Verdict < b.Verdict : a.Stops != b.Stops ? a.Stops < b.Stops : a.Margin > b.Margin + 1e-9;
 
@@ -182,14 +208,31 @@ public sealed class MeasureSearch
 
         private double Cost(MeasureSet set) => byEffort ? set.PersonMinutes!.Value : set.Measures.Count;
 
+        private void Rank(MeasureSet set)
+        {
+            var compared = Best is null ? -1 : Compare(set, Best);
+            if (compared > 0 || (compared == 0 && (set.IsOf(Best!.Measures) || _tied.Exists(t => set.IsOf(t.Measures))))) return;
+            if (compared < 0) _tied.Clear();
+            else if (set.Cautions != Best!.Cautions ? set.Cautions > Best.Cautions : set.Margin <= Best.Margin)
+            {
+                _tied.Add(set);
+                return;
+            }
+            else
+            {
+                _tied.Add(Best);
+            }
+
+            Best = set;
+        }
+
+        /// <summary>Whether a set does more, or as much at less cost: -1, 1, and 0 where only cautions and margin tell them apart.</summary>
         private int Compare(MeasureSet a, MeasureSet b)
         {
             if (a.Verdict != b.Verdict) return a.Verdict < b.Verdict ? -1 : 1;
             if (a.Stops != b.Stops) return a.Stops.CompareTo(b.Stops);
             if (Undecided(a) != Undecided(b)) return Undecided(a) ? 1 : -1;
-            double costA = Cost(a), costB = Cost(b);
-            if (costA != costB) return costA.CompareTo(costB);
-            return a.Cautions != b.Cautions ? a.Cautions.CompareTo(b.Cautions) : b.Margin.CompareTo(a.Margin);
+            return Cost(a).CompareTo(Cost(b));
         }
 
         private void Keep(MeasureSet set)

@@ -17,7 +17,7 @@ public sealed record MeasureSet
         PersonMinutes = personMinutes;
     }
 
-    /// <summary>Gets the measures, in the order in which they were offered.</summary>
+    /// <summary>Gets the measures, in the order in which they were put into the plan.</summary>
     public IReadOnlyList<Measure> Measures { get; }
 
     /// <summary>Gets the verdict after all of them.</summary>
@@ -34,6 +34,25 @@ public sealed record MeasureSet
 
     /// <summary>Gets the effort of all of them together in person-minutes; null where one of them has none.</summary>
     public double? PersonMinutes { get; }
+
+    /// <summary>Whether it is made of the same measures, in whatever order.</summary>
+    internal bool IsOf(IReadOnlyList<Measure> measures) => measures.Count == Measures.Count && measures.All(Measures.Contains);
+
+    /// <summary>Counts what a plan comes to once the measures are in it.</summary>
+    internal static MeasureSet Of(RecoveryPlan edited, Measure[] measures)
+    {
+        var assessment = edited.Assess();
+        int stops = 0, cautions = 0;
+        foreach (var finding in assessment.Findings)
+        {
+            if (finding.Severity == Severity.Stop) stops++;
+            else if (finding.Severity == Severity.Caution) cautions++;
+        }
+
+        double? minutes = 0;
+        foreach (var measure in measures) minutes += measure.Effort?.PersonMinutes;
+        return new MeasureSet(measures, assessment.Verdict, stops, cautions, MeasureSearch.Margin(assessment), minutes);
+    }
 
     /// <summary>Gives the set in one line, invariant culture.</summary>
     /// <returns>Titles, verdict and margin.</returns>

@@ -39,7 +39,7 @@ internal static class OwnWheels
 
     private static string OfTurning(PullDemand demand, double locked, double turning)
     {
-        if (locked - turning > Little * turning) return "turning wheels against locked ones";
+        if (locked - turning > Little * turning) return demand.Bounds.Central.Locked ? "turning wheels against locked ones" : "turning wheels against locked ones (the central demand has them turning already)";
         if (!demand.Compiled.Flat.Braked.Any(b => b)) return "no axle can lock, so turning saves nothing";
         return locked < turning ? "sliding over this weak floor takes less than rolling in it, so turning saves nothing" : "sliding takes hardly more than rolling here, so turning saves little or nothing";
     }

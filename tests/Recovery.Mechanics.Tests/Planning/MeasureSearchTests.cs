@@ -67,9 +67,6 @@ public class MeasureSearchTests
     {
         // Digging takes the suction that venting would take as well.
         var plan = ReferencePlans.AsFound().With(ReferenceMachines.StuckHarvester() with { Belly = null });
-        var search = MeasureSearch.Run(plan, [RecoveryMeasures.Dig(Angle.FromDegrees(9)), RecoveryMeasures.Vent(), RecoveryMeasures.Unload("beet")]);
-        var both = new[] { "dig", "vent" };
-        if (both.All(k => search.Best.Measures.Any(m => m.Key == k))) Assert.Contains(search.Interactions(), i => i.Extra.Newtons < 0);
         var effect = MeasureEffect.Of(plan, RecoveryMeasures.Vent());
         Assert.Equal(0, MeasureEffect.Of(RecoveryMeasures.Dig(Angle.FromDegrees(9)).ApplyTo(plan), RecoveryMeasures.Vent()).DemandSaved.Kilonewtons, 1e-9);
         Assert.True(effect.DemandSaved.Kilonewtons > 50);
@@ -123,7 +120,52 @@ public class MeasureSearchTests
 
         var search = MeasureSearch.Run(plan, offered);
         Assert.False(search.IsExhaustive);
-        Assert.True(search.Best.Margin >= search.Nothing.Margin);
+        // 13 measures: 4,096 sets have six or fewer, 7,099 more.
+        Assert.Equal((13, 6), (offered.Count, search.AllTriedUpTo));
+        var all = Enumerable.Range(0, 1 << offered.Count).Select(mask => offered.Where((_, i) => (mask & (1 << i)) != 0).ToList()).Select(set =>
+        {
+            var a = set.Aggregate(plan, (p, m) => m.ApplyTo(p)).Assess();
+            return (a.Verdict, Stops: a.Findings.Count(f => f.Severity == Severity.Stop), Undecided: a.Capability.Sustained.CentralNewtons < 1.1 * a.Demand.Total.CentralNewtons, set.Count);
+        }).ToList();
+        var found = (search.Best.Verdict, search.Best.Stops, Undecided: search.Best.Margin < 1.1, search.Best.Measures.Count);
+        Assert.DoesNotContain(all, set => set.Count <= 6 && set.CompareTo(found) < 0);
+        Assert.Contains(found, all);
+        Assert.Contains(search.Best.Measures.Count <= 6 ? "no smaller set does as much" : "has more than 6", search.ToString(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    public void Sets_that_do_as_much_at_the_same_number_are_shown_beside_the_best(int seed)
+    {
+        var plan = Random(seed);
+        var offered = Offered(seed).Take(7).ToList();
+        var search = MeasureSearch.Run(plan, offered);
+        var least = Enumerable.Range(0, 1 << offered.Count).Select(mask => offered.Where((_, i) => (mask & (1 << i)) != 0).ToList()).Select(set =>
+        {
+            var a = set.Aggregate(plan, (p, m) => m.ApplyTo(p)).Assess();
+            return (Key: (a.Verdict, a.Findings.Count(f => f.Severity == Severity.Stop), a.Capability.Sustained.CentralNewtons < 1.1 * a.Demand.Total.CentralNewtons, set.Count), Set: string.Join("+", set.Select(m => m.Key)));
+        }).GroupBy(x => x.Key).MinBy(g => g.Key)!;
+        Assert.Equal(least.Select(x => x.Set).Order(StringComparer.Ordinal), search.Ties.Append(search.Best).Select(x => string.Join("+", x.Measures.Select(m => m.Key))).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void A_stronger_strap_does_nothing_alone_and_is_what_a_heavier_puller_cannot_do_without()
+    {
+        // The light tractor does not move it and does not trouble the strap either; the heavy one moves it and would bring the strap to its stop level.
+        var weak = new Strap("recovery strap", Fibre.Nylon, Rating.BreakingStrengthTonnes(70), M(15)) { MakersBightShare = Frac(0.8) };
+        var plan = ReferencePlans.Gentle().With(ReferencePlans.Tractor(9)).With(ReferencePlans.StrongRig().Replace("recovery strap", weak));
+        Measure heavier = RecoveryMeasures.OtherTower(ReferencePlans.Tractor(30)), stronger = RecoveryMeasures.ReplacePart("recovery strap", new Strap("recovery strap", Fibre.Nylon, Rating.BreakingStrengthTonnes(300), M(15)) { MakersBightShare = Frac(0.8) });
+        var search = MeasureSearch.Run(plan, [stronger, RecoveryMeasures.Deflate(), heavier]);
+        Assert.Equal([stronger.Key, heavier.Key], search.Best.Measures.Select(m => m.Key));
+        Assert.Equal((Verdict.Stop, Verdict.NeedsCompetentReview), (search.Nothing.Verdict, search.Best.Verdict));
+        var why = search.Contributions();
+        Assert.True(why[0].DoesNothingAlone && why[0].IsNeeded);
+        Assert.Contains("alone it does next to nothing; the set without it leaves 1 stop", why[0].ToString(), StringComparison.Ordinal);
+        Assert.EndsWith("it counts once the others are done", why[0].ToString(), StringComparison.Ordinal);
+        Assert.True(!why[1].DoesNothingAlone && why[1].IsNeeded);
+        Assert.Equal(1, why[1].WithoutIt.Stops);
     }
 
     [Fact]
