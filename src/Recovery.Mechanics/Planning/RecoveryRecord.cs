@@ -14,13 +14,15 @@ public sealed record RecoveryRecord
 {
     private const double CellAccuracy = 0.05;
 
-    private RecoveryRecord(Assessment planned, MeasuredPull measured, ForceBand resistance, bool isLowerBound, string method)
+    private readonly string _methodKey;
+
+    private RecoveryRecord(Assessment planned, MeasuredPull measured, ForceBand resistance, bool isLowerBound, string methodKey)
     {
         Planned = planned;
         Measured = measured;
         Resistance = resistance;
         IsLowerBound = isLowerBound;
-        Method = method;
+        _methodKey = methodKey;
     }
 
     /// <summary>Gets the assessment that was planned with.</summary>
@@ -36,7 +38,7 @@ public sealed record RecoveryRecord
     public bool IsLowerBound { get; }
 
     /// <summary>Gets how it was worked back.</summary>
-    public string Method { get; }
+    public string Method => Wording.Default.Say("record.method." + _methodKey);
 
     /// <summary>Gets the resistance over the central demand that was estimated.</summary>
     public double OverEstimate => Resistance.CentralNewtons / Planned.Demand.CentralNewtons;
@@ -57,18 +59,32 @@ public sealed record RecoveryRecord
         var share = 1 / planned.Plan.Site.Tension;
         var bound = measured.StageThatMovedIt is null;
         if (measured.LoadCell is { } cell)
-            return new RecoveryRecord(planned, measured, Band(share * cell.Newtons * (1 - CellAccuracy), share * cell.Newtons, share * cell.Newtons * (1 + CellAccuracy)), bound, "load cell, 5 % either way");
+            return new RecoveryRecord(planned, measured, Band(share * cell.Newtons * (1 - CellAccuracy), share * cell.Newtons, share * cell.Newtons * (1 + CellAccuracy)), bound, "cell");
         if (measured.Stretch is { } stretch && planned.Loads is { } loads)
         {
             double soft = share * stretch.Meters * loads.Input.Soft, stiff = share * stretch.Meters * loads.Input.Stiff * (planned.Plan.Procedure.SecondPull == false ? 1 : loads.Input.BeddedFactor);
-            return new RecoveryRecord(planned, measured, Band(soft, Math.Sqrt(soft * stiff), stiff), bound, "stretch over the stiffness band of the line");
+            return new RecoveryRecord(planned, measured, Band(soft, Math.Sqrt(soft * stiff), stiff), bound, "stretch");
         }
 
         if (measured.StageThatMovedIt is not { } stage || planned.Stages.Count == 0) throw new ArgumentException("A resistance follows from a load cell, from a stretch or from the stage that moved it; none was given.", nameof(measured));
         if (stage > planned.Stages.Count) throw new ArgumentException("The plan has " + Text.Number(planned.Stages.Count) + " stages; stage " + Text.Number(stage) + " was named.", nameof(measured));
         double high = share * planned.Stages[stage - 1].LineLoad.Newtons, low = stage > 1 ? share * planned.Stages[stage - 2].LineLoad.Newtons : 0;
-        return new RecoveryRecord(planned, measured, Band(low, 0.5 * (low + high), high), false, "between the loads of two stages");
+        return new RecoveryRecord(planned, measured, Band(low, 0.5 * (low + high), high), false, "stage");
     }
+
+    /// <summary>Gives the record in structured form, to be filed or sent on: what was planned, what was measured, what the machine held.</summary>
+    /// <param name="units">Units of the numbers.</param>
+    /// <param name="language">The words, by key.</param>
+    /// <returns>The record.</returns>
+    /// <exception cref="ArgumentNullException">The language is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The units are not one of the defined values.</exception>
+    public ReportDocument ToDocument(DisplayUnits units, ReportLanguage language) => RecordReport.Of(this, _methodKey, new Wording(new Display(Guard.Defined(units, units is DisplayUnits.Metric or DisplayUnits.Imperial, nameof(units))), Guard.NotNull(language, nameof(language))));
+
+    /// <summary>Gives the record in structured form, in English.</summary>
+    /// <param name="units">Units of the numbers.</param>
+    /// <returns>The record.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The units are not one of the defined values.</exception>
+    public ReportDocument ToDocument(DisplayUnits units) => ToDocument(units, ReportLanguage.English);
 
     /// <summary>Gives the record in one line, invariant culture.</summary>
     /// <returns>Estimate and measurement.</returns>

@@ -54,4 +54,28 @@ internal static partial class ReportTexts
         "do.after-record", "Write down the stage, the stretch or the load cell at which it stopped or moved.",
         "why.after-record", "It says more about this hole than any model.",
     ];
+
+    private static string[] Record =>
+    [
+        "record.planned", "What was planned",
+        "record.machines", "{0}, {1}, wheels sunk {2}; pulled by {3}, {4}.",
+        "record.soil", "Cone index {0} and remoulding index {1} at the one, {2} and {3} at the other.",
+        "record.measured", "What was measured",
+        "record.moved", "It began to move in stage {0}.",
+        "record.still", "It did not move.",
+        "record.cell", "load cell in the line: {0}",
+        "record.stretch", "stretch of the line: {0} {1}",
+        "record.resistance", "What held it",
+        "record.estimated", "estimated",
+        "record.held", "worked back",
+        "record.at-least", "it held at least",
+        "record.by", "Worked back from: {0}.",
+        "record.method.cell", "load cell, 5 % either way",
+        "record.method.stretch", "stretch over the stiffness band of the line",
+        "record.method.stage", "between the loads of two stages",
+        "record.within", "The bands meet; the middle of what was worked back is {0} times the central estimate.",
+        "record.reached", "The pull reached into the band of the estimate, {0} times its central, and did not move it: it holds more than that.",
+        "record.outside", "The bands do not meet: {0} times the central estimate. Look for what the plan did not know.",
+        "record.open", "The pull stayed below the low of the estimate ({0} times its central): it says only that more is needed.",
+    ];
 }

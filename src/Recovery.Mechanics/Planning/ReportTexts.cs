@@ -12,7 +12,7 @@ internal static partial class ReportTexts
     private static Dictionary<string, string> Collect()
     {
         var all = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (var table in (string[][])[Report, Rig, Work, Stages, MeasureTitles])
+        foreach (var table in (string[][])[Report, Rig, Work, Stages, Record, MeasureTitles])
         {
             for (var i = 0; i < table.Length; i += 2) all.Add(table[i], table[i + 1]);
         }

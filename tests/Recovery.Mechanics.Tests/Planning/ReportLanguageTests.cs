@@ -49,6 +49,7 @@ public class ReportLanguageTests
         var wording = new Wording(Display.Metric, Keys);
         said += string.Concat(HazardAreaList.Of(plans[0].Assess(), wording).Select(area => area.Centre));
         said += string.Concat(Measures().Select(m => wording.Title(m) + wording.Caution(m)));
+        said += string.Concat(Records().Select(r => r.ToDocument(DisplayUnits.Metric, Keys).ToMarkdown()));
         Assert.Equal(string.Empty, string.Join(" ", ReportLanguage.EnglishTexts.Keys.Where(k => !said.Replace("\\_", "_", StringComparison.Ordinal).Contains("[" + k + "]", StringComparison.Ordinal))));
     }
 
@@ -72,6 +73,15 @@ public class ReportLanguageTests
         Assert.Contains("asks for {4}", Assert.Throws<ArgumentException>(() => new ReportLanguage("x", [new("gear.path", "{0} {4}")])).Message, StringComparison.Ordinal);
         Assert.Contains("given twice", Assert.Throws<ArgumentException>(() => new ReportLanguage("x", [new("gear.path", "a"), new("gear.path", "b")])).Message, StringComparison.Ordinal);
         Assert.Contains("no text with the key 'nothing'", Assert.Throws<ArgumentException>(() => ReportLanguage.English.Say("nothing")).Message, StringComparison.Ordinal);
+    }
+
+    /// <summary>A pull recorded by stage, by tape and by load cell, that met, passed and stayed below the estimate.</summary>
+    private static IEnumerable<RecoveryRecord> Records()
+    {
+        var a = ReferencePlans.Gentle().Assess();
+        var central = a.Demand.Total.Central;
+        MeasuredPull[] pulls = [new(2), new MeasuredPull(3) { Stretch = M(0.2) }, new MeasuredPull(3) { LoadCell = central }, new MeasuredPull(3) { LoadCell = KN(900) }, new MeasuredPull(null) { LoadCell = central }, new MeasuredPull(null) { LoadCell = KN(2) }];
+        return pulls.Select(p => RecoveryRecord.From(a, p));
     }
 
     /// <summary>Plans that say what no story says.</summary>

@@ -87,6 +87,41 @@ public class ReportTests
         Assert.Contains("input " + a.Fingerprint, stage.ToString(), StringComparison.Ordinal);
     }
 
+    [Theory]
+    // Stage that moved it (0: none), load cell kN, and what is said of the estimate of the gentle plan.
+    [InlineData(3, 83, "The bands meet")]
+    [InlineData(3, 900, "The bands do not meet")]
+    [InlineData(0, 83, "did not move it: it holds more")]
+    [InlineData(0, 2, "it says only that more is needed")]
+    [InlineData(0, 900, "The bands do not meet")]
+    public void A_record_can_be_filed(int stage, double cell, string says)
+    {
+        var a = ReferencePlans.Gentle().Assess();
+        Assert.True(a.Demand.Total.Low.Kilonewtons is > 3 && a.Demand.Total.High.Kilonewtons < 800);
+        var document = RecoveryRecord.From(a, new MeasuredPull(stage == 0 ? null : stage) { LoadCell = KN(cell), Stretch = M(0.4) }).ToDocument(DisplayUnits.Metric);
+        Assert.Equal(["planned", "measured", "resistance", "about"], document.Sections.Select(s => s.Key));
+        var text = document.ToText(60);
+        Assert.All(text.Split('\n'), line => Assert.True(line.Length <= 60, line));
+        var plain = string.Join(' ', text.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains(says, plain, StringComparison.Ordinal);
+        Assert.Contains(stage == 0 ? "It did not move." : "It began to move in stage 3.", plain, StringComparison.Ordinal);
+        Assert.Contains(stage == 0 ? "it held at least" : "worked back", plain, StringComparison.Ordinal);
+        Assert.Contains("stretch of the line: 0.40 m", plain, StringComparison.Ordinal);
+        Assert.Contains(a.Fingerprint, plain, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_record_is_translated_by_key()
+    {
+        var record = RecoveryRecord.From(ReferencePlans.Gentle().Assess(), new MeasuredPull(2) { LoadCell = KN(50) });
+        var german = new ReportLanguage("Deutsch", [new("record.moved", "In Stufe {0} kam er."), new("record.method.cell", "Kraftmessdose")]);
+        var text = record.ToDocument(DisplayUnits.Imperial, german).ToMarkdown();
+        Assert.Contains("In Stufe 2 kam er.", text, StringComparison.Ordinal);
+        Assert.Contains("Worked back from: Kraftmessdose.", text, StringComparison.Ordinal);
+        // 50 kN = 11.24 kip.
+        Assert.Contains("11.2 kip", text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_record_without_a_measurement_is_refused_with_words()
     {
