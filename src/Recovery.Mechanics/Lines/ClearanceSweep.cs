@@ -49,7 +49,7 @@ public sealed class ClearanceSweep
     public IReadOnlyList<Finding> Findings()
     {
         var findings = new List<Finding>();
-        foreach (var obstacle in Obstacles.Where(o => o.FoulsAsFound)) findings.Add(new Finding(LinesFindings.FoulsMachine, "it bears on the " + obstacle.Name));
+        foreach (var obstacle in Obstacles.Where(o => o.FoulsAsFound)) findings.Add(new Finding(LinesFindings.FoulsMachine, LinesPhrases.BearsOn.With(obstacle.Name)));
         if (findings.Count == 0 && FirstContact is { } first) findings.Add(new Finding(LinesFindings.FoulsInClimb, "the " + first.Name + Travel(first), Way.FrontRise.Meters, first.RiseAtContact!.Value.Meters, "m"));
         return findings.AsReadOnly();
     }

@@ -75,12 +75,12 @@ public sealed class LineLoads
     {
         if (!_output.GearRefused) return null;
         var reasons = Procedure.GearConditions?.NotMet(_output.StiffUsed) ?? [];
-        if (_input.FacesDownhill && Procedure.GearConditions is not { LevelOrUphill: false }) reasons.Add("the puller may stand facing downhill");
-        if (Procedure.RotatingMass.Kilograms > 0 && Procedure.GearConditions is not { WheelsCanSlip: false }) reasons.Add("the wheels cannot slip");
-        if (Procedure.WheelsCannotSlip && !(Procedure.RotatingMass.Kilograms > 0)) reasons.Add("what engine and wheels that turn add then is not declared and not in the load");
-        if (Procedure.ApproachPassesGear) reasons.Add("the approach is faster than the gear");
-        if (reasons.Count == 0) reasons.Add("the line, of " + Text.With(_output.StiffUsed / 1000, "kN/m", 3) + ", stretches little, and neither is it declared free of slack nor the clutch eased");
-        return new Finding(LinesFindings.LockedGearNotMet, string.Join(", ", reasons));
+        if (_input.FacesDownhill && Procedure.GearConditions is not { LevelOrUphill: false }) reasons.Add(LinesPhrases.Downhill.With());
+        if (Procedure.RotatingMass.Kilograms > 0 && Procedure.GearConditions is not { WheelsCanSlip: false }) reasons.Add(LinesPhrases.CannotSlip.With());
+        if (Procedure.WheelsCannotSlip && !(Procedure.RotatingMass.Kilograms > 0)) reasons.Add(LinesPhrases.Turning.With());
+        if (Procedure.ApproachPassesGear) reasons.Add(LinesPhrases.Approach.With());
+        if (reasons.Count == 0) reasons.Add(LinesPhrases.Stiff.With(Text.With(_output.StiffUsed / 1000, "kN/m", 3)));
+        return new Finding(LinesFindings.LockedGearNotMet, Phrase.List(reasons));
     }
 
     internal LineLoadOutput Output => _output;

@@ -37,7 +37,7 @@ public sealed record LockedGearConditions
     /// <param name="stiffness">Stiffness of the line, 1 to 100,000 kN/m: a dropped clutch matters on low-stretch lines alone.</param>
     /// <returns>One phrase each; empty where the rule may be claimed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The stiffness is outside its range.</exception>
-    public IReadOnlyList<string> NotMet(ForcePerLength stiffness) => NotMet(Guard.Range(stiffness.NewtonsPerMeter / 1000, 1, 1e5, "kN/m", nameof(stiffness)) * 1000);
+    public IReadOnlyList<string> NotMet(ForcePerLength stiffness) => NotMet(Guard.Range(stiffness.NewtonsPerMeter / 1000, 1, 1e5, "kN/m", nameof(stiffness)) * 1000).ConvertAll(static p => p.ToString()).AsReadOnly();
 
     /// <summary>Gives the caution for conditions that are not met.</summary>
     /// <param name="stiffness">Stiffness of the line, 1 to 100,000 kN/m.</param>
@@ -45,8 +45,8 @@ public sealed record LockedGearConditions
     /// <exception cref="ArgumentOutOfRangeException">The stiffness is outside its range.</exception>
     public Finding? Objection(ForcePerLength stiffness)
     {
-        var notMet = NotMet(stiffness);
-        return notMet.Count == 0 ? null : new Finding(LinesFindings.LockedGearNotMet, string.Join(", ", notMet));
+        var notMet = NotMet(Guard.Range(stiffness.NewtonsPerMeter / 1000, 1, 1e5, "kN/m", nameof(stiffness)) * 1000);
+        return notMet.Count == 0 ? null : new Finding(LinesFindings.LockedGearNotMet, Phrase.List(notMet));
     }
 
     /// <summary>Gives the declaration in words.</summary>
@@ -56,14 +56,14 @@ public sealed record LockedGearConditions
     /// <summary>Whether the gear holds the speed at which the line comes taut; otherwise the line may be met as with no gear at all.</summary>
     internal bool HoldsSpeed => EngagedBeforeTaut && RimsCannotOverrun;
 
-    internal List<string> NotMet(double newtonsPerMetre)
+    internal List<Phrase> NotMet(double newtonsPerMetre)
     {
-        var notMet = new List<string>();
-        if (!EngagedBeforeTaut) notMet.Add("the gear is not engaged before the line comes taut");
-        if (!RimsCannotOverrun) notMet.Add("the rims can overrun the gear");
-        if (!LevelOrUphill) notMet.Add("the ground falls along the pull");
-        if (!WheelsCanSlip) notMet.Add("the wheels cannot slip");
-        if (!ClutchEasedOrLineDrawnTaut && newtonsPerMetre > DroppedClutchStiffness) notMet.Add("a clutch may be dropped on a low-stretch line");
+        var notMet = new List<Phrase>();
+        if (!EngagedBeforeTaut) notMet.Add(LinesPhrases.NotEngaged.With());
+        if (!RimsCannotOverrun) notMet.Add(LinesPhrases.Overrun.With());
+        if (!LevelOrUphill) notMet.Add(LinesPhrases.Falls.With());
+        if (!WheelsCanSlip) notMet.Add(LinesPhrases.CannotSlip.With());
+        if (!ClutchEasedOrLineDrawnTaut && newtonsPerMetre > DroppedClutchStiffness) notMet.Add(LinesPhrases.Clutch.With());
         return notMet;
     }
 }

@@ -141,7 +141,7 @@ public sealed record UnderMachineLine
             var gap = Gap(part, apex);
             if (gap < 0)
             {
-                findings.Add(new Finding(LinesFindings.FoulsMachine, "it bears on the " + part.Name));
+                findings.Add(new Finding(LinesFindings.FoulsMachine, LinesPhrases.BearsOn.With(part.Name)));
                 continue;
             }
 
@@ -151,7 +151,7 @@ public sealed record UnderMachineLine
             tightest = part.Name;
         }
 
-        if (least < climb) findings.Add(new Finding(LinesFindings.FoulsInClimb, "the " + tightest, climb, least, "m"));
+        if (least < climb) findings.Add(new Finding(LinesFindings.FoulsInClimb, LinesPhrases.The.With(tightest), climb, least, "m"));
     }
 
     private double Gap(UndersidePart part, double apex)
@@ -168,11 +168,11 @@ public sealed record UnderMachineLine
     {
         if (BellyEndBehindAxle is not { } end)
         {
-            findings.Add(new Finding(LinesFindings.GeometryUnknown, "the belly"));
+            findings.Add(new Finding(LinesFindings.GeometryUnknown, LinesPhrases.TheBelly.With()));
             return;
         }
 
-        if (end.Meters >= apex) findings.Add(new Finding(LinesFindings.FoulsMachine, "the eye lies in front of the end of the belly, so the line runs into belly and soil"));
-        else if (UnderMachineKernel.HalfSpacing(spacing, apex, end.Meters) - (StrapWidth.Meters / 2) <= width / 2) findings.Add(new Finding(LinesFindings.FoulsMachine, "the legs of the bridle do not pass beside the belly, which is " + Text.With(width, "m", 3) + " wide"));
+        if (end.Meters >= apex) findings.Add(new Finding(LinesFindings.FoulsMachine, LinesPhrases.EyeBeforeBelly.With()));
+        else if (UnderMachineKernel.HalfSpacing(spacing, apex, end.Meters) - (StrapWidth.Meters / 2) <= width / 2) findings.Add(new Finding(LinesFindings.FoulsMachine, LinesPhrases.LegsBesideBelly.With(Text.With(width, "m", 3))));
     }
 }

@@ -90,7 +90,7 @@ internal static class AssessmentReport
         var d = a.Demand;
         w.Section("demand", "heading.demand");
         w.Paragraph("demand.machine", d.Stuck.Machine.Name, w.Display.Mass(d.Stuck.Machine.MassKilograms), Text.Number(d.Stuck.Machine.Axles.Count), string.Join(" / ", d.Stuck.Sinkage.Select(z => w.Display.Length(z.Meters, 2))), w.Say(d.Stuck.Belly is null ? "demand.belly-clear" : "demand.belly-down"), Ground(w, d.Stuck.Soil));
-        var rows = d.Terms.Select(t => Row(w, Term(w, t), t.Low.Newtons, t.Central.Newtons, t.High.Newtons)).ToList();
+        var rows = d.Terms.Select(t => Row(w, w.Wording.Say(t.Called), t.Low.Newtons, t.Central.Newtons, t.High.Newtons)).ToList();
         rows.Add(Row(w, w.Say("demand.together"), d.LowNewtons, d.CentralNewtons, d.HighNewtons));
         w.Table([w.Say("demand.header", w.Display.ForceUnit), w.Say("low"), w.Say("central"), w.Say("high")], rows);
         AssessmentReportMire.Basis(w, d);
@@ -176,8 +176,6 @@ internal static class AssessmentReport
         w.Paragraph("about.standing", Standings.Describe(a.Standing), Text.Number(a.Sources.Count));
         w.Paragraph("about.policy", a.Plan.Policy.ToString(), a.Fingerprint);
     }
-
-    private static string Term(ReportBuilder w, DemandTerm term) => ReportLanguage.EnglishTexts.ContainsKey("term." + term.Key) ? w.Say("term." + term.Key) : term.Name;
 
     private static string Ground(ReportBuilder w, Ground.Soil soil) => w.Say(soil.RemouldingIndexIsAssumed ? "soil.assumed" : "soil", w.Display.Pressure(soil.ConeIndex.Pascals), Text.Number(soil.RemouldingIndex.DecimalFractions, 2));
 

@@ -11,7 +11,7 @@ internal static class AssessmentReportMire
     /// <summary>How each bound arises, and what stands beside.</summary>
     public static void Basis(ReportBuilder w, PullDemand demand)
     {
-        foreach (var bound in demand.Basis) w.Item("- ", w.Say(bound.Bound == DemandBound.Low ? "demand.bound-low" : bound.Bound == DemandBound.High ? "demand.bound-high" : "demand.bound-central", bound.How));
+        foreach (var bound in demand.Basis) w.Item("- ", w.Say(bound.Bound == DemandBound.Low ? "demand.bound-low" : bound.Bound == DemandBound.High ? "demand.bound-high" : "demand.bound-central", bound.Said(w.Wording.Language.Find)));
         var goesOn = demand.Sustained;
         if (!goesOn.Equals(demand.Total)) w.Paragraph("demand.first-movement", w.Display.Force(goesOn.LowNewtons), w.Display.Force(goesOn.CentralNewtons), w.Display.Force(goesOn.HighNewtons));
         var stuck = demand.Stuck;

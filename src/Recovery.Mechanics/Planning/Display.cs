@@ -56,10 +56,10 @@ internal sealed class Display
         : "up to " + Text.Number(Rigging.FailureCase.RoundedUp(metresPerSecond)) + " m/s";
 
     /// <summary>Message or remedy of a finding with its numbers in the units asked for.</summary>
-    public string Fill(Finding finding, string template)
+    public string Fill(Finding finding, string template, string subject)
     {
-        if (!_imperial) return finding.Fill(template);
-        if (finding.Unit == "m/s") return finding.Fill(template.Replace("{available}", finding.Available is { } speed ? Text.Number(Rigging.FailureCase.RoundedUp(speed / MetresPerSecondPerMilePerHour)) + " mph" : "unknown"));
+        if (!_imperial) return finding.Fill(template, subject);
+        if (finding.Unit == "m/s") return finding.Fill(template.Replace("{available}", finding.Available is { } speed ? Text.Number(Rigging.FailureCase.RoundedUp(speed / MetresPerSecondPerMilePerHour)) + " mph" : "unknown"), subject);
         var (factor, unit) = finding.Unit switch
         {
             "kN" => (1000 / NewtonsPerKip, "kip"),
@@ -69,7 +69,7 @@ internal sealed class Display
             _ => (1, finding.Unit),
         };
         return template
-            .Replace("{subject}", finding.Subject)
+            .Replace("{subject}", subject)
             .Replace("{required}", Show(finding.Required * factor, unit))
             .Replace("{available}", Show(finding.Available * factor, unit))
             .Replace("{ratio}", Show(finding.Ratio, string.Empty));

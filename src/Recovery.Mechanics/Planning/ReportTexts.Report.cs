@@ -105,15 +105,5 @@ internal static partial class ReportTexts
         "about.reckoning", "A reckoning on published models and stated judgement ({0}), not validated against pulls of heavy farm machines: no such record is public. It has not looked at brakes and steering of the stuck machine, the puller's way in and out, what lies buried, or the state of gear beyond what was declared.",
         "about.standing", "Weakest standing of what went in: {0}; {1} sources, listed with the structured assessment and in the bibliography.",
         "about.policy", "Policy: {0}. Input {1}.",
-        "term.roll", "rolling of buried wheels",
-        "term.base", "locked wheels sliding",
-        "term.side", "mud on tyre walls",
-        "term.face", "soil ahead of buried wheels",
-        "term.suction", "suction behind buried wheels",
-        "term.model", "wheels by the wheel model",
-        "term.belly", "belly drag",
-        "term.lift", "lifting the sealed belly",
-        "term.climb", "climb out of the hole",
-        "term.grade", "grade",
     ];
 }

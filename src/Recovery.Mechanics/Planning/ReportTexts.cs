@@ -1,5 +1,8 @@
 using System;
 using System.Collections.Generic;
+using Recovery.Mechanics.Lines;
+using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Resistance;
 
 namespace Recovery.Mechanics.Planning;
 
@@ -15,6 +18,11 @@ internal static partial class ReportTexts
         foreach (var table in (string[][])[Report, Rig, Work, Stages, Record, MeasureTitles])
         {
             for (var i = 0; i < table.Length; i += 2) all.Add(table[i], table[i + 1]);
+        }
+
+        foreach (var room in (IReadOnlyList<PhraseTemplate>[])[BoundPhrases.All, MethodPhrases.All, TermPhrases.All, LinesPhrases.All, PlanningPhrases.All])
+        {
+            foreach (var phrase in room) all.Add(phrase.Key, phrase.English);
         }
 
         return all;

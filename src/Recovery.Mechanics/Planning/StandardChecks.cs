@@ -32,11 +32,11 @@ public static class StandardChecks
     {
         var plan = c.Plan;
         if (plan.Rig.Casualty.Kind == AttachmentKind.FrontAxle && plan.Stuck.Direction == PullDirection.Forwards && plan.Site.UnderMachine is not null)
-            findings.Add(new Finding(PlanningFindings.Contradiction, "the machine is drawn forwards, yet the line is said to run back under it"));
+            findings.Add(new Finding(PlanningFindings.Contradiction, PlanningPhrases.ForwardsUnder.With()));
         if (plan.Procedure.LockedGear is { } gear && plan.Procedure.ApproachSpeed is { } approach && approach.MetersPerSecond > gear.MetersPerSecond)
-            findings.Add(new Finding(PlanningFindings.Contradiction, "the approach of " + Text.With(approach.MetersPerSecond * 3.6, "km/h", 3) + " is faster than the locked gear of " + Text.With(gear.MetersPerSecond * 3.6, "km/h", 3)));
+            findings.Add(new Finding(PlanningFindings.Contradiction, PlanningPhrases.ApproachFaster.With(Text.With(approach.MetersPerSecond * 3.6, "km/h", 3), Text.With(gear.MetersPerSecond * 3.6, "km/h", 3))));
         if (plan.Tower.HitchRating is { } rating && plan.Rig.Drawbar.WorkingLoad is { } working && Math.Abs(rating.Newtons - working.Newtons) > 1)
-            findings.Add(new Finding(PlanningFindings.Contradiction, "the hitch is rated " + Text.Kilonewtons(rating.Newtons, 3) + " at the towing machine and " + Text.Kilonewtons(working.Newtons, 3) + " in the rig"));
+            findings.Add(new Finding(PlanningFindings.Contradiction, PlanningPhrases.TwoRatings.With(Text.Kilonewtons(rating.Newtons, 3), Text.Kilonewtons(working.Newtons, 3))));
         Lean(plan, findings);
     }
 
@@ -45,7 +45,7 @@ public static class StandardChecks
     {
         const double Same = Math.PI / 180;
         if (plan.Rig.Bridle is not { DeclaredLean: { } lean } bridle || Math.Abs(Math.Abs(lean.Radians) - Math.Abs(plan.Site.LineYaw.Radians)) <= Same) return;
-        findings.Add(new Finding(PlanningFindings.Contradiction, "the " + bridle.Name + " is said to lean by " + Text.With(Math.Abs(lean.Degrees), "deg", 3) + ", and the line to lie " + Text.With(Math.Abs(plan.Site.LineYaw.Degrees), "deg", 3) + " off the direction of the pull"));
+        findings.Add(new Finding(PlanningFindings.Contradiction, PlanningPhrases.TwoLeans.With(bridle.Name, Text.With(Math.Abs(lean.Degrees), "deg", 3), Text.With(Math.Abs(plan.Site.LineYaw.Degrees), "deg", 3))));
     }
 
     private static void Tyres(PlanContext c, List<Finding> findings)
@@ -72,7 +72,7 @@ public static class StandardChecks
         if (sustained < Stop * demand) findings.Add(new Finding(TractionFindings.WillNotMove, together, demand / 1000, sustained / 1000, "kN"));
         else if (sustained < Undecided * demand) findings.Add(new Finding(TractionFindings.Undecided, together, demand / 1000, sustained / 1000, "kN"));
         else if (c.Available.Low < c.Demand.HighNewtons) findings.Add(new Finding(TractionFindings.BandsOverlap, together, c.Demand.HighNewtons / 1000, c.Available.Low / 1000, "kN"));
-        if (sustained >= Undecided * demand && sustained < Near * Undecided * demand) findings.Add(new Finding(PlanningFindings.NearLimit, "the sustained pull of the " + together, Undecided * demand / 1000, sustained / 1000, "kN"));
+        if (sustained >= Undecided * demand && sustained < Near * Undecided * demand) findings.Add(new Finding(PlanningFindings.NearLimit, PlanningPhrases.SustainedPull.With(together), Undecided * demand / 1000, sustained / 1000, "kN"));
         if (c.Capability.LowNewtons < CapabilityFindings.BogShare * c.Capability.Flat.Weight) findings.Add(new Finding(TractionFindings.PullerMayBog, name, CapabilityFindings.BogShare * c.Capability.Flat.Weight / 1000, c.Capability.LowNewtons / 1000, "kN"));
         if (c.Capability.LimitedBy == PullLimit.Power) findings.Add(new Finding(TractionFindings.PowerLimited, name, c.Capability.TractionLimit.Newtons / 1000, c.Capability.CentralNewtons / 1000, "kN"));
         if (c.Plan.Tackle is { } tackle) Tackle(c, tackle, findings);
@@ -85,8 +85,8 @@ public static class StandardChecks
         var nose = c.Capability.NoseRatio(AtHitch(c.Loads, c.Available));
         if (nose > NoseKernel.Caution)
             findings.Add(new Finding(nose >= 1 ? TractionFindings.NoseLift : TractionFindings.NoseLight, name, nose * c.Capability.Flat.NoseMoment / 1000, c.Capability.Flat.NoseMoment / 1000, "kN m"));
-        else if (nose > NoseKernel.Caution / Near) findings.Add(new Finding(PlanningFindings.NearLimit, "the nose of the " + name, NoseKernel.Caution * c.Capability.Flat.NoseMoment / 1000, nose * c.Capability.Flat.NoseMoment / 1000, "kN m"));
-        if (c.Plan.Tower.HitchRating is { } limit && c.Available.AtHitch <= limit.Newtons && c.Available.AtHitch > limit.Newtons / Near) findings.Add(new Finding(PlanningFindings.NearLimit, "the hitch of the " + name, limit.Kilonewtons, c.Available.AtHitch / 1000, "kN"));
+        else if (nose > NoseKernel.Caution / Near) findings.Add(new Finding(PlanningFindings.NearLimit, PlanningPhrases.Nose.With(name), NoseKernel.Caution * c.Capability.Flat.NoseMoment / 1000, nose * c.Capability.Flat.NoseMoment / 1000, "kN m"));
+        if (c.Plan.Tower.HitchRating is { } limit && c.Available.AtHitch <= limit.Newtons && c.Available.AtHitch > limit.Newtons / Near) findings.Add(new Finding(PlanningFindings.NearLimit, PlanningPhrases.Hitch.With(name), limit.Kilonewtons, c.Available.AtHitch / 1000, "kN"));
         if (c.Plan.Tower.HitchRating is { } rating && c.Available.AtHitch > rating.Newtons)
             findings.Add(new Finding(TractionFindings.HitchRatingExceeded, name, c.Available.AtHitch / 1000, rating.Newtons / 1000, "kN"));
         CapabilityFindings.AddHitching(c.Capability, findings);
@@ -139,7 +139,7 @@ public static class StandardChecks
         if (plan.Rig.Casualty.Kind != AttachmentKind.FrontAxle || plan.Stuck.Direction != PullDirection.Rearwards) return;
         if (plan.Site.UnderMachine is not { } way)
         {
-            if (plan.Stuck.Belly is not null) findings.Add(new Finding(LinesFindings.FoulsMachine, "the belly is on the ground and nobody has measured whether the line passes beside it"));
+            if (plan.Stuck.Belly is not null) findings.Add(new Finding(LinesFindings.FoulsMachine, LinesPhrases.BellyUnmeasured.With()));
             else findings.Add(new Finding(LinesFindings.GeometryUnknown, plan.Stuck.Machine.Name));
             return;
         }
@@ -162,7 +162,7 @@ public static class StandardChecks
 
         var tension = c.Available.Imposable * plan.Compiled.Tension;
         double pitch = plan.Site.LinePitch.Radians, yaw = Math.Abs(plan.Site.LineYaw.Radians);
-        if (Math.Abs(pitch) > Mentioned) findings.Add(new Finding(PlanningFindings.LineInclined, pitch > 0 ? "lifts" : "presses on", Math.Abs(SidePullKernel.Vertical(tension, pitch)) / 1000, unit: "kN"));
+        if (Math.Abs(pitch) > Mentioned) findings.Add(new Finding(PlanningFindings.LineInclined, (pitch > 0 ? PlanningPhrases.Lifts : PlanningPhrases.Presses).With(), Math.Abs(SidePullKernel.Vertical(tension, pitch)) / 1000, unit: "kN"));
         if (yaw <= Mentioned) return;
         var machine = plan.Tower.Machine;
         double sideways = SidePullKernel.Sideways(tension, pitch, yaw), track = double.PositiveInfinity;
@@ -173,14 +173,17 @@ public static class StandardChecks
 
     private static void People(PlanContext c, List<Finding> findings)
     {
-        if (c.Plan.Site.PeopleInLine == true) findings.Add(new Finding(PlanningFindings.PeopleInLine, "line of pull"));
-        else if (c.Plan.Site.PeopleInLine is null) findings.Add(new Finding(PlanningFindings.PeopleUnknown, "line of pull"));
+        if (c.Plan.Site.PeopleInLine == true) findings.Add(new Finding(PlanningFindings.PeopleInLine, PlanningPhrases.LineOfPull.With()));
+        else if (c.Plan.Site.PeopleInLine is null) findings.Add(new Finding(PlanningFindings.PeopleUnknown, PlanningPhrases.LineOfPull.With()));
         findings.Add(new Finding(PlanningFindings.CabOnLine, c.Plan.Tower.Machine.Name));
         if (c.Plan.Site.StuckMachineOccupied || c.Plan.Stuck.DrivesItsWheels) findings.Add(new Finding(PlanningFindings.CabOnLine, c.Plan.Stuck.Machine.Name));
     }
 
+    // Said of nearly every plan, so made once.
+    private static readonly Phrase FromMemory = PlanningPhrases.FromMemory.With(), FromMemoryWithRule = PlanningPhrases.FromMemoryWithRule.With();
+
     private static void Standing(PlanContext c, List<Finding> findings) =>
-        findings.Add(new Finding(PlanningFindings.FromMemory, c.Demand.DepthRuleNewtons > 0 ? "the cone factor, the factors of the depth rule, the friction in the bridle's eye and the stiffness of webbing that nobody measured" : "the cone factor, the friction in the bridle's eye and the stiffness of webbing that nobody measured"));
+        findings.Add(new Finding(PlanningFindings.FromMemory, c.Demand.DepthRuleNewtons > 0 ? FromMemoryWithRule : FromMemory));
 
     private sealed class Check(string name, Action<PlanContext, List<Finding>> inspect) : IPlanCheck
     {

@@ -17,6 +17,9 @@ internal sealed class Wording(Display display, ReportLanguage language)
     /// <summary>A text with its values.</summary>
     public string Say(string key, params string[] values) => Language.Say(key, values);
 
+    /// <summary>Words that a room gives.</summary>
+    public string Say(Phrase phrase) => phrase.In(Language.Find);
+
     /// <summary>The title of a measure.</summary>
     public string Title(Measure measure) => Say("measure." + measure.TextKey, [.. measure.Values]);
 
@@ -24,10 +27,10 @@ internal sealed class Wording(Display display, ReportLanguage language)
     public string Caution(Measure measure) => ReportLanguage.EnglishTexts.ContainsKey("measure." + measure.TextKey + ".mind") ? Say("measure." + measure.TextKey + ".mind") : string.Empty;
 
     /// <summary>The message of a finding.</summary>
-    public string Message(Finding finding) => Display.Fill(finding, Language.Find("finding." + finding.Id + ".message") ?? finding.Definition.Message);
+    public string Message(Finding finding) => Display.Fill(finding, Language.Find("finding." + finding.Id + ".message") ?? finding.Definition.Message, finding.SubjectIn(Language.Find));
 
     /// <summary>The remedy of a finding.</summary>
-    public string Remedy(Finding finding) => Display.Fill(finding, Language.Find("finding." + finding.Id + ".remedy") ?? finding.Definition.Remedy);
+    public string Remedy(Finding finding) => Display.Fill(finding, Language.Find("finding." + finding.Id + ".remedy") ?? finding.Definition.Remedy, finding.SubjectIn(Language.Find));
 
     /// <summary>An assumption in words.</summary>
     public string Assumed(Assumption a) => Say("assumed", Language.Find(a.Id + ".subject") ?? a.Subject, Language.Find(a.Id + ".taken") ?? a.Taken, Language.Find(a.Id + ".changes") ?? a.WouldChange);

@@ -7,10 +7,16 @@ namespace Recovery.Mechanics.Provenance;
 /// <remarks>Immutable. The text is made when it is read, so that a finding costs next to nothing until somebody looks.</remarks>
 public sealed record Finding
 {
+    private readonly string? _name;
+    private readonly Phrase? _words;
+
+    internal Finding(FindingDefinition definition, Phrase subject, double required = double.NaN, double available = double.NaN, string unit = "", Severity? severity = null)
+        : this(definition, string.Empty, required, available, unit, severity) => (_name, _words) = (null, subject);
+
     internal Finding(FindingDefinition definition, string subject, double required = double.NaN, double available = double.NaN, string unit = "", Severity? severity = null)
     {
         Definition = definition;
-        Subject = subject;
+        _name = subject;
         Severity = severity ?? definition.Severity;
         RequiredOrNaN = required;
         AvailableOrNaN = available;
@@ -27,7 +33,7 @@ public sealed record Finding
     public Severity Severity { get; }
 
     /// <summary>Gets the part or place it concerns.</summary>
-    public string Subject { get; }
+    public string Subject => SubjectIn(static _ => null);
 
     /// <summary>Gets what is asked for, in <see cref="Unit"/>; null where there is no number.</summary>
     public double? Required => double.IsNaN(RequiredOrNaN) ? null : RequiredOrNaN;
@@ -72,9 +78,18 @@ public sealed record Finding
     public string Fill(string template)
     {
         Guard.NotNull(template, nameof(template));
+        return Fill(template, Subject);
+    }
+
+    /// <summary>The part or place it concerns, by the templates of a language.</summary>
+    internal string SubjectIn(Func<string, string?> find) => _name ?? _words!.In(find);
+
+    /// <summary>Fills a template with a subject in its language.</summary>
+    internal string Fill(string template, string subject)
+    {
         if (template.IndexOf('{') < 0) return template;
         return template
-            .Replace("{subject}", Subject)
+            .Replace("{subject}", subject)
             .Replace("{required}", Show(Required, Unit))
             .Replace("{available}", Show(Available, Unit))
             .Replace("{ratio}", Show(Ratio, string.Empty));

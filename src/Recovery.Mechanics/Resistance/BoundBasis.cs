@@ -10,7 +10,7 @@ namespace Recovery.Mechanics.Resistance;
 /// <remarks>All terms of one bound share one wall, one floor and one state; nothing is spread on top.</remarks>
 public sealed record BoundBasis
 {
-    internal BoundBasis(DemandBound bound, in DemandTerms terms, in DemandState state, Suspension frame, IReadOnlyList<string> uncut, string how)
+    internal BoundBasis(DemandBound bound, in DemandTerms terms, in DemandState state, Suspension frame, IReadOnlyList<string> uncut, IReadOnlyList<Phrase> how)
     {
         Bound = bound;
         Force = Force.FromNewtons(terms.Total);
@@ -25,7 +25,7 @@ public sealed record BoundBasis
         MeetsUncutSoil = uncut;
         Frame = frame;
         TakesCentral = terms.StandsIn;
-        How = how;
+        Words = how;
     }
 
     /// <summary>Gets which bound it is.</summary>
@@ -68,7 +68,12 @@ public sealed record BoundBasis
     public bool TakesCentral { get; }
 
     /// <summary>Gets how the bound arises, in words without units.</summary>
-    public string How { get; }
+    public string How => Said(static _ => null);
+
+    private IReadOnlyList<Phrase> Words { get; }
+
+    /// <summary>How the bound arises, by the templates of a language.</summary>
+    internal string Said(Func<string, string?> find) => Phrase.Join("; ", Words, find);
 
     /// <summary>Gives the bound in words with its numbers, invariant culture.</summary>
     /// <returns>Force, state, strengths.</returns>

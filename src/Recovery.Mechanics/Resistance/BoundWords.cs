@@ -23,43 +23,54 @@ internal static class BoundWords
         return new BoundBasis(bound, terms, state, frame.Frame, uncut.AsReadOnly(), How(demand, bound, frame, terms, state, uncut));
     }
 
-    private static string How(PullDemand demand, DemandBound bound, CompiledStuckMachine frame, in DemandTerms terms, in DemandState s, List<string> uncut)
+    private static List<Phrase> How(PullDemand demand, DemandBound bound, CompiledStuckMachine frame, in DemandTerms terms, in DemandState s, List<string> uncut)
     {
         var f = frame.Flat;
-        var words = new List<string>();
-        if (terms.StandsIn) words.Add("its own sum would cross central, so it takes central");
-        words.Add(s.Locked ? "braked wheels slide locked" : f.AnyBuried ? "wheels turn, buried ones at " + Text.Number(s.Rho) + " of their load" : "wheels roll");
+        var words = new List<Phrase>();
+        if (terms.StandsIn) words.Add(BoundPhrases.TakesCentral.With());
+        words.Add(s.Locked ? BoundPhrases.Locked.With() : f.AnyBuried ? BoundPhrases.Turning.With(Text.Number(s.Rho)) : BoundPhrases.Rolling.With());
         if (f.AnyBuried)
         {
-            words.Add(!s.Sealed ? "vented" : f.Dug ? "dug out" + (f.BellyArea > 0 ? ", belly sealed" : string.Empty) : s.VentedShare > 0 ? "part-vented, " + Text.Number(1 - s.VentedShare) + " of the suction" : "sealed");
-            words.Add(f.Dug ? "no soil ahead of the wheels" : uncut.Count == 0 ? "drawn back along open ruts" : "uncut soil ahead of the " + string.Join(", ", uncut));
-            words.Add("exit " + Exit(demand.Stuck, s.Exit));
+            words.Add(Seals(f, s));
+            words.Add(f.Dug ? BoundPhrases.NoSoil.With() : uncut.Count == 0 ? BoundPhrases.OpenRuts.With() : BoundPhrases.Uncut.With(string.Join(", ", uncut)));
+            words.Add(Exit(demand.Stuck, s.Exit));
         }
 
-        if (f.BellyArea > 0 && s.Sealed && s.Uplift > 0) words.Add(!f.AnyBuried ? "no uplift of its belly, because on rolling wheels nothing rises" : terms.UpliftDeveloped > 0 ? (s.Uplift < 1 ? Text.Number(s.Uplift) + " of" : "all") + " the uplift of its belly, as far as the wheels bear it" : "no uplift of its belly, which the wheels could not bear");
+        if (f.BellyArea > 0 && s.Sealed && s.Uplift > 0) words.Add(Uplift(f, terms, s));
         if (f.AnyBuried || f.BellyArea > 0 || terms.Base > 0) words.Add(Soil(bound, frame, f, terms, s));
-        if (demand.Stuck.Machine.SuspensionMatters) words.Add(frame.Frame == Suspension.StraightFrame ? "straight frame" : "linked axles");
-        return string.Join("; ", words);
+        if (demand.Stuck.Machine.SuspensionMatters) words.Add((frame.Frame == Suspension.StraightFrame ? BoundPhrases.StraightFrame : BoundPhrases.LinkedAxles).With());
+        return words;
     }
 
-    private static string Exit(StuckMachine stuck, double exit)
+    private static Phrase Seals(DemandFlat f, in DemandState s)
     {
-        var slope = exit > 0 ? "1:" + Text.Number(1 / Math.Tan(exit), 3) : "level";
-        return slope + (stuck.DugSlope is { } dug && Math.Abs(dug.Radians - exit) < Alike ? " as dug" : stuck.ExitSlope is null ? ", not measured" : " as measured");
+        if (!s.Sealed) return BoundPhrases.Vented.With();
+        if (f.Dug) return (f.BellyArea > 0 ? BoundPhrases.DugSealed : BoundPhrases.Dug).With();
+        return s.VentedShare > 0 ? BoundPhrases.PartVented.With(Text.Number(1 - s.VentedShare)) : BoundPhrases.Sealed.With();
     }
 
-    private static string Soil(DemandBound bound, CompiledStuckMachine frame, DemandFlat f, in DemandTerms terms, in DemandState s)
+    private static Phrase Uplift(DemandFlat f, in DemandTerms terms, in DemandState s)
+    {
+        if (!f.AnyBuried) return BoundPhrases.NothingRises.With();
+        if (!(terms.UpliftDeveloped > 0)) return BoundPhrases.NoUplift.With();
+        return s.Uplift < 1 ? BoundPhrases.UpliftShare.With(Text.Number(s.Uplift)) : BoundPhrases.UpliftAll.With();
+    }
+
+    private static Phrase Exit(StuckMachine stuck, double exit)
+    {
+        object slope = exit > 0 ? "1:" + Text.Number(1 / Math.Tan(exit), 3) : BoundPhrases.Level.With();
+        return (stuck.DugSlope is { } dug && Math.Abs(dug.Radians - exit) < Alike ? BoundPhrases.ExitDug : stuck.ExitSlope is null ? BoundPhrases.ExitOpen : BoundPhrases.ExitMeasured).With(slope);
+    }
+
+    private static Phrase Soil(DemandBound bound, CompiledStuckMachine frame, DemandFlat f, in DemandTerms terms, in DemandState s)
     {
         var strength = frame.Assumptions.Strength;
-        if (bound == DemandBound.Central || terms.StandsIn) return "middle strengths of wall and floor";
-        var wall = bound == DemandBound.Low ? "weakest wall" : "strongest wall";
-        var most = bound == DemandBound.Low ? "least" : "greatest";
-        if (!(strength.FloorHigh > strength.FloorLow)) return wall + ", the one floor there is";
-        if (Near(s.Floor, strength.FloorLow)) return wall + ", weakest floor, where the sum is " + most;
-        if (Near(s.Floor, strength.FloorHigh)) return wall + ", strongest floor, where the sum is " + most;
-        return wall + (f.BellyArea > 0 && Near(s.Floor, UnderbodyKernel.ChangeOverFloor(f.Weight, f.BellyArea, f.WheelArea))
-            ? ", floor at which the belly goes over to its share by area, where the sum is " + most
-            : ", floor between its ends, where the sum is " + most);
+        if (bound == DemandBound.Central || terms.StandsIn) return BoundPhrases.Middle.With();
+        Phrase wall = (bound == DemandBound.Low ? BoundPhrases.WeakestWall : BoundPhrases.StrongestWall).With(), most = (bound == DemandBound.Low ? BoundPhrases.Least : BoundPhrases.Greatest).With();
+        if (!(strength.FloorHigh > strength.FloorLow)) return BoundPhrases.OneFloor.With(wall);
+        if (Near(s.Floor, strength.FloorLow)) return BoundPhrases.WeakestFloor.With(wall, most);
+        if (Near(s.Floor, strength.FloorHigh)) return BoundPhrases.StrongestFloor.With(wall, most);
+        return (f.BellyArea > 0 && Near(s.Floor, UnderbodyKernel.ChangeOverFloor(f.Weight, f.BellyArea, f.WheelArea)) ? BoundPhrases.ChangeFloor : BoundPhrases.BetweenFloor).With(wall, most);
     }
 
     private static bool Near(double a, double b) => Math.Abs(a - b) <= Alike * b;

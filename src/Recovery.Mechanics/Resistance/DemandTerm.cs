@@ -7,10 +7,11 @@ namespace Recovery.Mechanics.Resistance;
 /// <remarks>The three are shares of three sums that are each worked whole; a single term need not rise from low to high (rolling falls to nothing where the high is the locked sum).</remarks>
 public sealed record DemandTerm
 {
-    internal DemandTerm(string key, string name, double low, double central, double high, Source source)
+    private readonly PhraseTemplate _name;
+
+    internal DemandTerm(PhraseTemplate name, double low, double central, double high, Source source)
     {
-        Key = key;
-        Name = name;
+        _name = name;
         Low = Force.FromNewtons(low);
         Central = Force.FromNewtons(central);
         High = Force.FromNewtons(high);
@@ -18,10 +19,10 @@ public sealed record DemandTerm
     }
 
     /// <summary>Gets the stable key of the term, for example <c>face</c>.</summary>
-    public string Key { get; }
+    public string Key => TermPhrases.KeyOf(_name);
 
     /// <summary>Gets the name of the term in words.</summary>
-    public string Name { get; }
+    public string Name => _name.English;
 
     /// <summary>Gets what it adds to the low.</summary>
     public Force Low { get; }
@@ -34,6 +35,9 @@ public sealed record DemandTerm
 
     /// <summary>Gets the source of the term.</summary>
     public Source Source { get; }
+
+    /// <summary>The name, for a translation.</summary>
+    internal Phrase Called => _name.With();
 
     /// <summary>Gives the term in one line, invariant culture.</summary>
     /// <returns>Name and the three shares.</returns>

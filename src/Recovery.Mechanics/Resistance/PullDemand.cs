@@ -61,7 +61,7 @@ public sealed class PullDemand
     public double? MethodRatio => DepthRuleNewtons > 0 ? DepthRuleNewtons / CentralNewtons : null;
 
     /// <summary>Gets why rule and soil model lie apart, in words; null where they lie within a factor of two, or the rule has nothing to say.</summary>
-    public string? MethodReason => MethodWords.Why(this);
+    public string? MethodReason => MethodWords.Why(this)?.ToString();
 
     /// <summary>Gets the demand of the first movement, before suction and seal let go: <see cref="Total"/> by another name.</summary>
     public ForceBand FirstMovement => Total;
@@ -243,7 +243,7 @@ public sealed class PullDemand
             findings.Add(new Finding(ResistanceFindings.FloorNotPositive, Stuck.Machine.Name));
         else if (strength.ReadingBelowBound)
             findings.Add(new Finding(ResistanceFindings.FloorAboveReading, Stuck.Machine.Name, strength.FloorLow / 1000, strength.WallCentral / 1000, "kPa"));
-        if (MethodReason is { } why) findings.Add(new Finding(ResistanceFindings.MethodsDiffer, why, DepthRuleNewtons / 1000, CentralNewtons / 1000, "kN"));
+        if (MethodWords.Why(this) is { } why) findings.Add(new Finding(ResistanceFindings.MethodsDiffer, why, DepthRuleNewtons / 1000, CentralNewtons / 1000, "kN"));
         for (var i = 0; i < f.Count.Length; i++)
         {
             if (((_bounds.Low.ModelGoverns | central.ModelGoverns | _bounds.High.ModelGoverns) & (1 << i)) != 0)

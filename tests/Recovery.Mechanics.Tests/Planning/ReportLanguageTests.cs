@@ -18,9 +18,12 @@ namespace Recovery.Mechanics.Tests.Planning;
 
 public class ReportLanguageTests
 {
+    /// <summary>No plan is known whose low comes out above its central; the words stand for the case that the kernel guards against.</summary>
+    private const string NotSeen = "bound.takes-central";
+
     /// <summary>A language in which every text is its own key, with its values.</summary>
     private static ReportLanguage Keys { get; } = new("keys", ReportLanguage.EnglishTexts.Select(t => new KeyValuePair<string, string>(t.Key, "[" + t.Key + "]" + string.Concat(Enumerable.Range(0, 9).Select(i => "{" + i + "}").Where(f => t.Value.Contains(f, StringComparison.Ordinal)))))
-        .Concat(FindingCatalogue.All.Select(d => new KeyValuePair<string, string>("finding." + d.Id + ".message", "[" + d.Id + "]")))
+        .Concat(FindingCatalogue.All.Select(d => new KeyValuePair<string, string>("finding." + d.Id + ".message", "[" + d.Id + "]{subject}")))
         .Concat(FindingCatalogue.All.Select(d => new KeyValuePair<string, string>("finding." + d.Id + ".remedy", "[" + d.Id + "]"))));
 
     [Fact]
@@ -44,13 +47,13 @@ public class ReportLanguageTests
     [Fact]
     public void Every_key_is_used_by_some_report()
     {
-        var plans = PlanStoryTests.Stories.Values.Select(s => s()).Concat(Others()).ToList();
+        var plans = PlanStoryTests.Stories.Values.Select(s => s()).Concat(Others()).Concat(Composed()).ToList();
         var said = string.Concat(plans.SelectMany(p => new[] { DisplayUnits.Metric, DisplayUnits.Imperial }.Select(u => p.Assess().ToDocument(u, Keys).ToMarkdown())));
         var wording = new Wording(Display.Metric, Keys);
         said += string.Concat(HazardAreaList.Of(plans[0].Assess(), wording).Select(area => area.Centre));
         said += string.Concat(Measures().Select(m => wording.Title(m) + wording.Caution(m)));
         said += string.Concat(Records().Select(r => r.ToDocument(DisplayUnits.Metric, Keys).ToMarkdown()));
-        Assert.Equal(string.Empty, string.Join(" ", ReportLanguage.EnglishTexts.Keys.Where(k => !said.Replace("\\_", "_", StringComparison.Ordinal).Contains("[" + k + "]", StringComparison.Ordinal))));
+        Assert.Equal(string.Empty, string.Join(" ", ReportLanguage.EnglishTexts.Keys.Where(k => k != NotSeen && !said.Replace("\\_", "_", StringComparison.Ordinal).Contains("[" + k + "]", StringComparison.Ordinal))));
     }
 
     [Fact]
@@ -108,6 +111,43 @@ public class ReportLanguageTests
         yield return gentle.With(new Rig(gentle.Rig.Drawbar, [gentle.Rig.Parts[0]], new AttachmentPoint("rear eye", AttachmentKind.RecoveryPoint, true)));
         yield return GearNeedsTests.EveryKind();
         yield return GearNeedsTests.ChainAlone();
+    }
+
+    /// <summary>Plans that raise what is composed of words: how a bound arises, why the methods differ, why a gear's rule is not claimed, what contradicts itself.</summary>
+    private static IEnumerable<RecoveryPlan> Composed()
+    {
+        RecoveryPlan gentle = ReferencePlans.Gentle(), found = ReferencePlans.AsFound();
+        var stuck = ReferenceMachines.StuckHarvester();
+        yield return found.With(stuck.WithSoil(Soil.FromConeIndex(KPa(40), Frac(0.4))).WithBelly(null).WithWheels(WheelMotion.Locked));
+        yield return found.With(stuck.Dug(Angle.FromDegrees(9)) with { ExitSlope = Angle.Zero });
+        yield return found.With(stuck.WithSeal(Seal.PartVented) with { ExitSlope = Angle.Zero });
+        yield return found.With(stuck.WithSoil(Soil.FromConeIndex(KPa(400), Frac(0.9)).WithWeakestReading(KPa(150))));
+        foreach (var depth in new[] { 1.1, 1.9 })
+            yield return found.With(new StuckMachine(stuck.Machine, Soil.FromConeIndex(KPa(90), Frac(0.5)), stuck.Machine.Axles.Select(_ => M(depth)), PullDirection.Rearwards).Without("beet").Vented().Dug(Angle.FromDegrees(2), sides: true).DrivingItsWheels() with { FenderHeight = M(1.5) });
+        var gear = gentle.Procedure;
+        yield return gentle.With(gear.WithGearConditions(new LockedGearConditions()));
+        yield return gentle.With(gear.WithGearConditions(new LockedGearConditions { EngagedBeforeTaut = true, RimsCannotOverrun = true, LevelOrUphill = true, ClutchEasedOrLineDrawnTaut = true }));
+        yield return gentle.With(ReferencePlans.Tractor(30) with { Grade = Grade.FromPercent(-4) });
+        yield return gentle.With(gentle.Rig.Replace("recovery strap", new Strap("recovery strap", Fibre.Polyester, Rating.BreakingStrengthTonnes(300), M(10)))).With(new PullProcedure { LockedGear = Speed.FromKilometersPerHour(1) });
+        var light = Tyre(0.4, 1.2, 0.4, 0.2);
+        yield return found.With(new StuckMachine(new Machine("light", [new Axle("front", M(0), 2, light, false, M(2)), new Axle("rear", M(-4), 2, light, false, M(2))], [new NamedLoad("body", Mass.FromTonnes(10), M(-2), M(1))]), Soil.FromConeIndex(KPa(950), Frac(0.6)), [M(0.4), M(0.3)], PullDirection.Rearwards) { Belly = new Belly(M(3.5), M(1.5), M(0.4)) });
+        yield return Near(PlanningPhrases.Nose, h => gentle.With(ReferencePlans.Tractor(30, h)), 0.3, 0.01);
+        yield return Near(PlanningPhrases.Hitch, r => gentle.With(ReferencePlans.Tractor(30) with { HitchRating = KN(r) }), 100, 2);
+        yield return found.With(found.Site.WithUnderMachine(null));
+        yield return found.With(found.Site.WithUnderMachine(new UnderMachineLine(M(8.5), M(4.9), M(0.4), M(0.3), [new UndersidePart("rear axle", M(6.8), M(1.2))])).WithLinePitch(Angle.FromDegrees(-4)));
+        yield return found.With(new StuckMachine(stuck.Machine, stuck.Soil, stuck.Sinkage, PullDirection.Forwards)).With(found.Site.WithLineYaw(Angle.FromDegrees(8))).With(found.Rig.Replace("bridle", found.Rig.Bridle!.WithLean(Angle.FromDegrees(2))));
+    }
+
+    /// <summary>The first plan along one number that says these words.</summary>
+    private static RecoveryPlan Near(PhraseTemplate words, Func<double, RecoveryPlan> plan, double from, double step)
+    {
+        for (var i = 0; i < 400; i++)
+        {
+            var tried = plan(from + (i * step));
+            if (tried.Assess().Findings.Any(f => f.Id == PlanningFindings.NearLimit.Id && f.Subject == words.With("tractor").ToString())) return tried;
+        }
+
+        throw new InvalidOperationException("never near");
     }
 
     /// <summary>A tractor and a strap with which the plan does not stop, yet the gear admits less than the central demand.</summary>
