@@ -170,6 +170,24 @@ for name, loads, belly, driven, percent in [("full", (256.196e3, 126.824e3, 126.
     row("own-wheels-" + name, "own-wheels", [("state", name, "class")] + [(f"N{i + 1}", l, "N") for i, l in enumerate(loads)] + [(f"driven{i + 1}", p, "1") for i, p in enumerate(driven)] + [("W_b", belly, "N"), ("grade", percent / 100, "1"), ("CI", 245e3, "Pa")],
         [("gross", gross, "N"), ("resistance", resistance, "N"), ("critical", critical, "Pa")], "rel 1e-8")
 
+# --- the same machine drawn the other way: loads from the moments of its masses on the slope, then the critical index ------------
+def standing(masses, axle, rise):
+    """Loads of the front axle and of each of two linked rear axles; masses: t, place ahead of the front axle, height; rise: slope towards the rear."""
+    angle = math.atan(rise)
+    along = np.array([math.cos(angle), math.sin(angle)])
+    force = np.array([m * 1000 * scipy.constants.g for m, _, _ in masses])
+    arm = np.array([[-x, -z] for _, x, z in masses])  # behind the front axle; weight has a part down the slope, forwards
+    rear = float(force @ (arm @ along)) / -np.mean(axle)
+    return float(force.sum()) * math.cos(angle) - rear, rear / 2
+
+
+MASSES = {"full": [(27, -2.75, 1.7), (3, 2.2, 0.8), (22, -3.9, 2.6)], "empty": [(27, -2.75, 1.7), (3, 2.2, 0.8)]}
+for name, rise in [("full", 0.02), ("full", 0.05), ("full", -0.04), ("empty", 0.02), ("full", 0.0)]:
+    front, rear = standing(MASSES[name], (-4.9, -6.8), rise)
+    weight = sum(m for m, _, _ in MASSES[name]) * 1000 * scipy.constants.g
+    index = [own_wheels([(l, *w, True) for l, w in zip((front, rear, rear), WHEELS)], 1, 245e3, weight * math.sin(math.atan(g)))[2] for g in (rise, -rise)]
+    row(f"own-wheels-turned-{name}-{round(100 * rise)}", "own-wheels-turned", [("state", name, "class"), ("grade", rise, "1")], [("N1", front, "N"), ("N2", rear, "N"), ("rearwards", index[0], "Pa"), ("forwards", index[1], "Pa")], "rel 1e-8")
+
 # --- haul road: a line through its two printed points -----------------------------------------------------------------------
 for n, (w, p) in enumerate([(300e3, 0.05), (120e3, 0.127), (510e3, 0.02)]):
     line = np.polynomial.Polynomial.fit([0, 6 * 0.0254], [0.02, 0.11], 1)

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 using Recovery.Mechanics.Provenance;
@@ -44,7 +45,7 @@ internal static class AssessmentReportMire
         w.Table([w.Say("demand.height-header", w.Display.ForceUnit), w.Say("demand.height-before"), w.Say("demand.height-pulled")], loads.Before.Axles.Select((axle, i) => (IReadOnlyList<string>)[axle.Name, w.Display.Cell(loads.Before.Newtons[i]), w.Display.Cell(loads.Pulled.Newtons[i])]).ToList());
     }
 
-    /// <summary>What its own axles grip, and what lightening does to the soil it would need.</summary>
+    /// <summary>What its own axles grip, and what each step does to the soil it would need.</summary>
     public static void Grip(ReportBuilder w, PullDemand demand)
     {
         var self = SelfRecovery.Estimate(demand.Stuck);
@@ -53,12 +54,24 @@ internal static class AssessmentReportMire
         w.Table([w.Say("self.header", w.Display.ForceUnit), w.Say("self.grip"), w.Say("self.ask"), w.Say("self.net")], self.Axles.Select(a => (IReadOnlyList<string>)[Named(w, a), w.Display.Cell(a.GrossTraction.Newtons), w.Display.Cell(a.MotionResistance.Newtons), w.Display.Cell(a.NetTraction.Newtons)]).ToList());
         var steps = self.Steps();
         if (self.CriticalConeIndex is not { } now || steps.Count == 0) return;
-        w.Paragraph("self.now", w.Display.Pressure(now.Pascals));
-        foreach (var step in steps)
+        w.Paragraph("self.now", w.Display.Pressure(now.Pascals), w.Display.Force(self.Demand.CentralNewtons));
+        foreach (var step in steps) w.Item("- ", Step(w, self, step));
+    }
+
+    /// <summary>One step: the index after it, why it did not move, what it takes to tow the machine where that changed, and what can be said where that changed.</summary>
+    private static string Step(ReportBuilder w, SelfRecovery self, SelfRecoveryStep step)
+    {
+        const double Changed = 500;
+        var index = step.CriticalConeIndex is { } critical ? w.Display.Pressure(critical.Pascals) : w.Say("self.no-soil");
+        var said = step.Remark.Length > 0 ? w.Say("self.step-remark", step.Name, index, step.Remark) : w.Say("self.step", step.Name, index);
+        if (Math.Abs(step.HoldsChange.Newtons) >= Changed) said += " " + w.Say("self.step-holds", w.Display.Force(step.Holds.Newtons));
+        if (step.Outlook == self.Outlook) return said;
+        return said + " " + w.Say(step.Outlook switch
         {
-            var index = step.CriticalConeIndex is { } critical ? w.Display.Pressure(critical.Pascals) : w.Say("self.no-soil");
-            w.Item("- ", step.Remark.Length > 0 ? w.Say("self.step-remark", step.Name, index, step.Remark) : w.Say("self.step", step.Name, index));
-        }
+            SelfRecoveryOutlook.MovesItself => "self.step-moves",
+            SelfRecoveryOutlook.Held => "self.step-held",
+            _ => "self.step-undecided",
+        });
     }
 
     private static string Named(ReportBuilder w, AxleTraction a)

@@ -65,9 +65,10 @@ public sealed class SelfRecovery
     /// <exception cref="ArgumentNullException"><paramref name="stuck"/> is null.</exception>
     public static SelfRecovery Estimate(StuckMachine stuck) => new(PullDemand.Estimate(Guard.NotNull(stuck, nameof(stuck)).DrivingItsWheels()));
 
-    /// <summary>Gives what each step of lightening that is left does to the critical cone index: every payload and every detachable part off, tyres at their lowest inflation, and all of it together. Each is worked whole.</summary>
-    /// <returns>The steps; empty where nothing can be taken off or let down.</returns>
-    public IReadOnlyList<SelfRecoveryStep> Steps() => SelfRecoverySteps.Of(Demand.Stuck, _critical);
+    /// <summary>Gives what each step that is left does: every payload and every detachable part off, tyres at their lowest inflation, the ground ahead of buried wheels dug to 1:6, vented, the belly freed, all of that together, and the pull turned round. Each is worked whole.</summary>
+    /// <remarks>Digging, venting and freeing the belly do not move the critical index, which is for wheels that roll on their full load; the step says so and shows what holds the machine after it. Turning round moves it by the slope along the pull alone.</remarks>
+    /// <returns>The steps, turning round the last; one that does not move the critical index says why.</returns>
+    public IReadOnlyList<SelfRecoveryStep> Steps() => SelfRecoveryActions.Of(Demand, _critical);
 
     /// <summary>Works grip and hold out step by step.</summary>
     /// <returns>The worked steps; the last is the critical cone index.</returns>

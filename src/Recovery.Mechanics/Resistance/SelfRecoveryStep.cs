@@ -1,19 +1,22 @@
+using System;
 using Recovery.Mechanics.Provenance;
 using UnitsNet;
 
 namespace Recovery.Mechanics.Resistance;
 
-/// <summary>What one step of lightening does to the soil that a stuck machine needs to move itself.</summary>
+/// <summary>What one step does to a stuck machine that is to move itself: to the soil it needs, to its grip and to what holds it.</summary>
 public sealed record SelfRecoveryStep
 {
-    internal SelfRecoveryStep(string name, double critical, double before, double rating, double gross, double holds, string remark)
+    internal SelfRecoveryStep(string name, double critical, double before, PullDemand was, PullDemand demand, string remark)
     {
         Name = name;
         CriticalConeIndex = double.IsNaN(critical) ? null : Pressure.FromPascals(critical);
         Change = double.IsNaN(critical) || double.IsNaN(before) ? null : Pressure.FromPascals(critical - before);
-        ReadingSuffices = critical <= rating;
-        GrossTraction = Force.FromNewtons(gross);
-        Holds = Force.FromNewtons(holds);
+        ReadingSuffices = critical <= was.Stuck.Soil.RatingConeIndex.Pascals;
+        GrossTraction = demand.OwnGrossTraction;
+        Holds = Force.FromNewtons(demand.CentralNewtons);
+        HoldsChange = Force.FromNewtons(demand.CentralNewtons - was.CentralNewtons);
+        (Outlook, NetTraction, Holding) = SelfRecoverySteps.Balance(demand, OwnWheels.Axles(demand));
         Remark = remark;
     }
 
@@ -35,10 +38,26 @@ public sealed record SelfRecoveryStep
     /// <summary>Gets the central demand after it, wheels turning.</summary>
     public Force Holds { get; }
 
-    /// <summary>Gets why the number moved so little or the wrong way; empty where it did what one expects.</summary>
+    /// <summary>Gets what the step does to that demand; negative where it takes less.</summary>
+    public Force HoldsChange { get; }
+
+    /// <summary>Gets what can be said after it.</summary>
+    public SelfRecoveryOutlook Outlook { get; }
+
+    /// <summary>Gets the net traction of the driven axles after it; null where a driven wheel is buried or none is driven.</summary>
+    public ForceBand? NetTraction { get; }
+
+    /// <summary>Gets what holds it beside the rolling of its driven axles after it; null where a driven wheel is buried or none is driven.</summary>
+    public ForceBand? Holding { get; }
+
+    /// <summary>Gets why the critical index did not move, moved so little or the wrong way; empty where it did what one expects.</summary>
     public string Remark { get; }
 
     /// <summary>Gives the step in one line, invariant culture.</summary>
-    /// <returns>Name, critical index and its change.</returns>
-    public override string ToString() => Name + ": " + (CriticalConeIndex is { } index ? "critical cone index " + Text.Kilopascals(index.Pascals, 3) : "no soil would do") + (Change is { } change ? " (" + (change.Pascals > 0 ? "+" : string.Empty) + Text.Kilopascals(change.Pascals, 3) + ")" : string.Empty) + (Remark.Length > 0 ? ", " + Remark : string.Empty);
+    /// <returns>Name, critical index with its change, remark, demand with its change.</returns>
+    public override string ToString() => Name + ": " + (CriticalConeIndex is { } index ? "critical cone index " + Text.Kilopascals(index.Pascals, 3) : "no soil would do") + (Change is { } change ? " (" + Signed(change.Kilopascals) + " kPa)" : string.Empty) + (Remark.Length > 0 ? ", " + Remark : string.Empty)
+        + "; towed it takes " + Text.Kilonewtons(Holds.Newtons, 3) + " (" + Signed(HoldsChange.Kilonewtons) + " kN)";
+
+    /// <summary>A change with its sign; below a thousandth it is none.</summary>
+    private static string Signed(double change) => Math.Abs(change) < 0.001 ? "0" : (change > 0 ? "+" : string.Empty) + Text.Number(change, 3);
 }

@@ -11,9 +11,6 @@ namespace Recovery.Mechanics.Resistance;
 /// <summary>The workings of <see cref="SelfRecovery"/>.</summary>
 internal static class SelfRecoverySteps
 {
-    /// <summary>Relative change of the critical index below which a step is said to do nothing to it (judgement).</summary>
-    private const double Little = 0.02;
-
     /// <summary>Critical index of the present state along the pull, of the less mobile frame, Pa; not a number where no soil would do.</summary>
     public static double Critical(StuckMachine stuck)
     {
@@ -37,27 +34,6 @@ internal static class SelfRecoverySteps
             : driven.All(x => x.InRange) && net.LowNewtons >= hold.HighNewtons ? SelfRecoveryOutlook.MovesItself
             : SelfRecoveryOutlook.Undecided;
         return (outlook, net, hold);
-    }
-
-    public static IReadOnlyList<SelfRecoveryStep> Of(StuckMachine stuck, double before)
-    {
-        var steps = new List<SelfRecoveryStep>();
-        var all = stuck;
-        foreach (var load in stuck.Machine.Loads)
-        {
-            if (load.Kind is not (LoadKind.Payload or LoadKind.Detachable)) continue;
-            steps.Add(Step((load.Kind == LoadKind.Payload ? "unload " : "take off ") + load.Name, stuck, stuck.Without(load.Name), before));
-            all = all.Without(load.Name);
-        }
-
-        if (stuck.Machine.Axles.Any(a => a.Tyre.LowestInflation is { } lowest && lowest.Pascals < a.Tyre.Inflation.Pascals))
-        {
-            steps.Add(Step("lowest inflation", stuck, stuck.Deflated(), before));
-            all = all.Deflated();
-        }
-
-        if (steps.Count > 1) steps.Add(Step("all of it", stuck, all, before));
-        return steps.AsReadOnly();
     }
 
     public static string Words(SelfRecovery self)
@@ -90,30 +66,6 @@ internal static class SelfRecoverySteps
             working.Step("NT", "net traction of the driven axles, central", "sum(GT - MR)", "against " + Text.Kilonewtons(hold.CentralNewtons) + " beside their rolling", Text.Kilonewtons(net.CentralNewtons), TerramechanicsSources.Brixius);
         return working.Step("CI_crit", "cone index at which it would move itself, wheels rolling", "greatest net traction at s up to 0.30 = W sin(theta)", "radial constants, full wheel loads", self.CriticalConeIndex is { } index ? Text.Kilopascals(index.Pascals) : "no soil would do", TerramechanicsSources.BrixiusRadial).Build();
     }
-
-    private static SelfRecoveryStep Step(string name, StuckMachine stuck, StuckMachine after, double before)
-    {
-        var critical = Critical(after);
-        var demand = PullDemand.Estimate(after);
-        return new SelfRecoveryStep(name, critical, before, stuck.Soil.RatingConeIndex.Pascals, demand.OwnGrossTraction.Newtons, demand.CentralNewtons, Remark(stuck, after, critical, before));
-    }
-
-    private static string Remark(StuckMachine stuck, StuckMachine after, double critical, double before)
-    {
-        if (double.IsNaN(critical)) return double.IsNaN(before) ? string.Empty : "it takes the load off the driven wheels";
-        if (!(critical > before * (1 - Little))) return Softer(stuck, after);
-        double[] was = LoadsOf(stuck), now = LoadsOf(after);
-        var raised = Enumerable.Range(0, now.Length).Where(i => now[i] > was[i] + 1).Select(i => stuck.Machine.Axles[i].Name).ToList();
-        if (raised.Count > 0) return "it puts load on the " + string.Join(", ", raised);
-        return critical > before * (1 + Little) ? "it takes load off the wheels that grip best" : "it changes little for the wheels that decide";
-    }
-
-    private static string Softer(StuckMachine stuck, StuckMachine after) =>
-        Enumerable.Range(0, stuck.Sinkage.Count).Any(i => after.Machine.Axles[i].Tyre.Inflation.Pascals < stuck.Machine.Axles[i].Tyre.Inflation.Pascals)
-        && CompiledStuckMachine.From(after, after.Machine.Resolve(Suspension.Undeclared)).Flat.GreatestDeflection > BrixiusKernel.MostDeflection
-            ? "deflection of the tyres counted to 30 % of section height, the end of the fit" : string.Empty;
-
-    private static double[] LoadsOf(StuckMachine stuck) => CompiledStuckMachine.From(stuck, stuck.Machine.Resolve(Suspension.Undeclared)).Flat.Load;
 
     private static double CriticalOf(DemandFlat f) => CriticalIndexKernel.Find(f.NumericPerPascal, f.Load, f.Driven, f.Weight * f.GradeSine, BrixiusConstants.Radial);
 

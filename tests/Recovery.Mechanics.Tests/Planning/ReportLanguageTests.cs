@@ -102,6 +102,8 @@ public class ReportLanguageTests
         yield return gentle.With(gentle.Rig.Replace("shackle", new SoftShackle("soft shackle", Rating.BreakingStrengthTonnes(300))));
         yield return ReferencePlans.AsFound().With(ReferenceRigs.Worked(60, 60)).With(PullProcedure.Undeclared);
         yield return gentle.With(ReferenceMachines.StuckHarvester().Without("beet").Without("front").Deflated().Dug(Angle.FromDegrees(6)).WithBellyFreed().Vented().WithWheels(WheelMotion.Turning)).With(gentle.Site with { UnderMachine = new UnderMachineLine(M(8.5), M(4.9), M(0.4), M(0.3), [new UndersidePart("rear axle", M(6.8), M(0.2))]) });
+        yield return gentle.With(Sprayer(0, 600));
+        yield return gentle.With(Sprayer(-45, 300).Without("cargo"));
         yield return GearBelowDemand(gentle);
         yield return DriveOnTheLimit();
         yield return gentle.With(new Rig(gentle.Rig.Drawbar, [new Strap("recovery strap", Fibre.Nylon, Rating.Unknown(KN(600)), M(12))], gentle.Rig.Casualty));
@@ -181,6 +183,17 @@ public class ReportLanguageTests
         }
 
         throw new InvalidOperationException("no such grade");
+    }
+
+    /// <summary>Its wheels roll: full it stays and unloaded it moves itself on the level; unloaded it moves itself down a slope and stays up it.</summary>
+    private static StuckMachine Sprayer(double percent, double coneIndex)
+    {
+        var tyre = ReferenceMachines.Tyre(0.8, 2.0, 0.5, 0.2);
+        return new StuckMachine(
+            new Machine("sprayer", [new Axle("front", M(0), 2, tyre, true, M(2)), new Axle("rear", M(-4), 2, tyre, true, M(2))], [new NamedLoad("body", Mass.FromTonnes(16.3), M(-2), M(1.5)), new NamedLoad("cargo", Mass.FromTonnes(16.3), M(-2), M(1.5), LoadKind.Payload)]),
+            Soil.FromConeIndex(KPa(coneIndex), Frac(1)),
+            [M(0.1), M(0.1)],
+            PullDirection.Rearwards) { Grade = Grade.FromPercent(percent), EntryGrade = Grade.FromPercent(5) };
     }
 
     private static StuckMachine Shallow(StuckMachine stuck, bool driven) => new(stuck.Machine.WithAxles(stuck.Machine.Axles.Select(a => a.WithDriven(driven))), stuck.Soil, stuck.Machine.Axles.Select(_ => M(0.05)), PullDirection.Rearwards);

@@ -85,7 +85,7 @@ public class ModelCheckTests
         ["rut-exit"] = ["resistance-scipy/rut-exit"],
         ["saarilahti"] = ["ground-machines-scipy/deflection"],
         ["sampling"] = ["uncertainty/philox", "uncertainty-scipy/normal-cdf", "uncertainty-scipy/normal-inverse", "uncertainty-scipy/spread"],
-        ["self-recovery"] = ["resistance-scipy/own-wheels"],
+        ["self-recovery"] = ["resistance-scipy/own-wheels", "resistance-scipy/own-wheels-turned"],
         ["several-machines"] = ["traction-scipy/team-in-line", "traction-scipy/team-equaliser", "traction-scipy/team-sharing", "traction-scipy/team-spread"],
         ["shear-displacement"] = ["terramechanics-scipy/shear"],
         ["side-pull"] = ["traction-scipy/overturn", "traction/side-slope"],

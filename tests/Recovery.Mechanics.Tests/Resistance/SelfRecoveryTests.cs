@@ -79,7 +79,7 @@ public class SelfRecoveryTests
     {
         var self = SelfRecovery.Estimate(StuckHarvester());
         var steps = self.Steps();
-        Assert.Equal(["take off front", "unload beet", "lowest inflation", "all of it"], steps.Select(s => s.Name));
+        Assert.Equal(["take off front", "unload beet", "lowest inflation", "dig out to 1:6", "vent", "free the belly", "all of it", "turn round, out forwards"], steps.Select(s => s.Name));
         var unload = steps[1];
         Assert.True(unload.Change!.Value.Pascals < 0);
         Assert.True(unload.ReadingSuffices);
@@ -88,10 +88,9 @@ public class SelfRecoveryTests
         // Front off 239.17 kPa, beet off 173.61 kPa, each from axle loads and a bisection worked apart; both are gains, so nothing has to be explained, though the front off loads the rear axles.
         Assert.Equal(239.17, steps[0].CriticalConeIndex!.Value.Kilopascals, 0.0101);
         Assert.Equal(173.61, unload.CriticalConeIndex.Value.Kilopascals, 0.0101);
-        Assert.All(steps, s => Assert.Empty(s.Remark));
-        Assert.True(steps[^1].CriticalConeIndex!.Value.Pascals <= unload.CriticalConeIndex.Value.Pascals);
-        // A body alone on tyres at their lowest has nothing left to take off.
-        Assert.Empty(SelfRecovery.Estimate(new StuckMachine(new Machine("bare", [new Axle("front", M(0), 2, Bare, true, M(2)), new Axle("rear", M(-4), 2, Bare, true, M(2))], [new NamedLoad("body", Mass.FromTonnes(12), M(-2), M(1))]), StuckHarvester().Soil, [M(0.1), M(0.1)], PullDirection.Rearwards)).Steps());
+        Assert.All(steps.Take(3), s => Assert.Empty(s.Remark));
+        Assert.Empty(steps[6].Remark);
+        Assert.True(steps[6].CriticalConeIndex!.Value.Pascals <= unload.CriticalConeIndex.Value.Pascals);
     }
 
     [Fact]
@@ -104,6 +103,7 @@ public class SelfRecoveryTests
         Assert.Contains("No axle is driven", self.ToString(), StringComparison.Ordinal);
         Assert.Equal("no soil would do", self.Explain().Steps[^1].Value);
         Assert.All(self.Steps(), s => Assert.Null(s.CriticalConeIndex));
+        Assert.All(self.Steps(), s => Assert.StartsWith("does not move it, because no axle is driven", s.Remark, StringComparison.Ordinal));
     }
 
     /// <summary>On level ground, still loaded, the index is held at the critical one (radial); with bias constants the net traction is then below nothing.</summary>
@@ -159,7 +159,7 @@ public class SelfRecoveryTests
         var stuck = new StuckMachine(
             new Machine("sprayer", [new Axle("front", M(0), 2, tyre, true, M(2)), new Axle("rear", M(-4), 2, tyre, true, M(2))], [new NamedLoad("body", Mass.FromTonnes(20), M(-2), M(1.5))]),
             Soil.FromConeIndex(KPa(300), Frac(1)), [M(0.1), M(0.1)], PullDirection.Rearwards);
-        Assert.Equal(ends ? "deflection of the tyres counted to 30 % of section height, the end of the fit" : string.Empty, Assert.Single(SelfRecovery.Estimate(stuck).Steps()).Remark);
+        Assert.Equal(ends ? "deflection of the tyres counted to 30 % of section height, the end of the fit" : string.Empty, SelfRecovery.Estimate(stuck).Steps().Single(s => s.Name == "lowest inflation").Remark);
     }
 
     /// <summary>Gross, net and hold in one line; the demand of the towed machine is not set against the gross.</summary>
