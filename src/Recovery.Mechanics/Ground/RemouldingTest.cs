@@ -13,6 +13,9 @@ namespace Recovery.Mechanics.Ground;
 /// </remarks>
 public sealed record RemouldingTest
 {
+    /// <summary>Index below which fat clay is doubted.</summary>
+    private const double Doubtful = 0.5;
+
     /// <summary>Describes a test.</summary>
     /// <param name="before">Cone index of the sample as taken, 1 to 20,000 kPa.</param>
     /// <param name="after">Cone index after 100 blows, 0.1 to 20,000 kPa.</param>
@@ -48,13 +51,18 @@ public sealed record RemouldingTest
     public Ratio RemouldingIndex => Ratio.FromDecimalFractions(Math.Max(SoilKernel.LeastRemouldingIndex, Math.Min(1, Tested.DecimalFractions)));
 
     /// <summary>Gets what is to be said of the test; empty where it is plain.</summary>
-    public IReadOnlyList<Finding> Findings
+    public IReadOnlyList<Finding> Findings => Objection is { } objection ? [Say(objection, "sample")] : [];
+
+    /// <summary>What is to be said of the test, without its text; null where it is plain.</summary>
+    private FindingDefinition? Objection
     {
         get
         {
-            if (Tested.DecimalFractions > 1) return [new Finding(GroundFindings.RemouldingCapped, "sample", 1, Tested.DecimalFractions)];
-            if (Tested.DecimalFractions < SoilKernel.LeastRemouldingIndex) return [new Finding(GroundFindings.RemouldingRaised, "sample", SoilKernel.LeastRemouldingIndex, Tested.DecimalFractions)];
-            return Uscs == UscsClass.CH && Tested.DecimalFractions < 0.5 ? [new Finding(GroundFindings.RemouldingDoubtful, "sample", 0.5, Tested.DecimalFractions)] : [];
+            var tested = Tested.DecimalFractions;
+            return tested > 1 ? GroundFindings.RemouldingCapped
+                : tested < SoilKernel.LeastRemouldingIndex ? GroundFindings.RemouldingRaised
+                : Uscs == UscsClass.CH && tested < Doubtful ? GroundFindings.RemouldingDoubtful
+                : null;
         }
     }
 
@@ -72,4 +80,16 @@ public sealed record RemouldingTest
     /// <summary>Gives the test in words, invariant culture.</summary>
     /// <returns>Readings and index.</returns>
     public override string ToString() => Text.Kilopascals(Before.Pascals, 3) + " before, " + Text.Kilopascals(After.Pascals, 3) + " after 100 blows: remoulding index " + Text.Number(RemouldingIndex.DecimalFractions, 2);
+
+    /// <summary>Adds what is to be said of the test of a soil beside or under a machine; nothing, and nothing is made, where it is plain.</summary>
+    internal void AddFindings(string where, string machine, List<Finding> findings)
+    {
+        if (Objection is { } objection) findings.Add(Say(objection, where + " the " + machine));
+    }
+
+    private Finding Say(FindingDefinition objection, string subject) => new(
+        objection,
+        subject,
+        objection == GroundFindings.RemouldingCapped ? 1 : objection == GroundFindings.RemouldingRaised ? SoilKernel.LeastRemouldingIndex : Doubtful,
+        Tested.DecimalFractions);
 }

@@ -50,6 +50,9 @@ public sealed partial record Soil
     /// <summary>Gets the remoulding index as measured; null where it was not.</summary>
     public Ratio? MeasuredRemouldingIndex { get; }
 
+    /// <summary>Gets the test that gave the remoulding index; null where it came as a number or was not measured.</summary>
+    public RemouldingTest? RemouldingTest { get; private init; }
+
     /// <summary>Gets the kind of soil.</summary>
     public SoilKind Kind { get; }
 
@@ -126,7 +129,19 @@ public sealed partial record Soil
     /// <param name="weakestConeIndex">Smallest reading, at most the typical one.</param>
     /// <returns>The soil with both readings.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The reading is not above 0 or is above the typical one.</exception>
-    public Soil WithWeakestReading(Pressure weakestConeIndex) => new(ConeIndex, weakestConeIndex, MeasuredRemouldingIndex, Kind, Estimate) { DeclaredUnitWeight = DeclaredUnitWeight, DeclaredAdhesionFactor = DeclaredAdhesionFactor, Terrain = Terrain };
+    public Soil WithWeakestReading(Pressure weakestConeIndex) => new(ConeIndex, weakestConeIndex, MeasuredRemouldingIndex, Kind, Estimate) { DeclaredUnitWeight = DeclaredUnitWeight, DeclaredAdhesionFactor = DeclaredAdhesionFactor, Terrain = Terrain, RemouldingTest = RemouldingTest };
+
+    /// <summary>Gives the same soil with the remoulding index of a test; what is to be said of the test goes with it into the assessment of a plan.</summary>
+    /// <param name="test">The test of a sample of this soil.</param>
+    /// <returns>The soil with a measured index.</returns>
+    /// <exception cref="ArgumentNullException">The test is null.</exception>
+    /// <exception cref="ArgumentException">The soil is clean sand, which has no remoulding index but 1.</exception>
+    public Soil WithRemouldingTest(RemouldingTest test)
+    {
+        Guard.NotNull(test, nameof(test));
+        if (Kind == SoilKind.CleanSand) throw new ArgumentException("test cannot be of this soil: it is clean sand, whose remoulding index is 1 and is not tested.", nameof(test));
+        return new(ConeIndex, WeakestConeIndex, test.RemouldingIndex, Kind, Estimate) { DeclaredUnitWeight = DeclaredUnitWeight, DeclaredAdhesionFactor = DeclaredAdhesionFactor, Terrain = Terrain, RemouldingTest = test };
+    }
 
     /// <summary>Gives the same soil with the remoulding index of another, where it has none of its own.</summary>
     internal Soil WithRemouldingIndexOf(Soil other) =>

@@ -1,5 +1,6 @@
 using System;
 using System.Globalization;
+using Recovery.Mechanics.Ground;
 using Recovery.Mechanics.Machines;
 using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Resistance;
@@ -62,6 +63,11 @@ internal static class PlanFingerprint
         if (c.Tackle is { } tackle)
         {
             foreach (var value in (double[])[tackle.Parts, tackle.AnchorHolds?.Newtons ?? -1, tackle.BlockRating?.Newtons ?? -1]) hash.Add(value);
+        }
+
+        foreach (var soil in (Soil[])[plan.Stuck.Soil, t.Soil])
+        {
+            if (soil.RemouldingTest is { } test) hash.Add(test + "|" + test.Uscs);
         }
 
         foreach (var check in plan.Checks) hash.Add(check.Name);

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using Recovery.Mechanics.Ground;
 using Recovery.Mechanics.Lines;
 using Recovery.Mechanics.Machines;
 using Recovery.Mechanics.Provenance;
@@ -15,7 +16,7 @@ public static class StandardChecks
     public static IReadOnlyList<IPlanCheck> All { get; } = Array.AsReadOnly<IPlanCheck>(
     [
         new Check("contradictions", Contradictions),
-        new Check("mire", static (c, f) => c.Demand.AddFindings(f)),
+        new Check("mire", Mire),
         new Check("tyres", Tyres),
         new Check("pull", Pull),
         new Check("procedure", Procedure),
@@ -46,6 +47,22 @@ public static class StandardChecks
         const double Same = Math.PI / 180;
         if (plan.Rig.Bridle is not { DeclaredLean: { } lean } bridle || Math.Abs(Math.Abs(lean.Radians) - Math.Abs(plan.Site.LineYaw.Radians)) <= Same) return;
         findings.Add(new Finding(PlanningFindings.Contradiction, PlanningPhrases.TwoLeans.With(bridle.Name, Text.With(Math.Abs(lean.Degrees), "deg", 3), Text.With(Math.Abs(plan.Site.LineYaw.Degrees), "deg", 3))));
+    }
+
+    private static void Mire(PlanContext c, List<Finding> findings)
+    {
+        c.Demand.AddFindings(findings);
+        var plan = c.Plan;
+        var beside = plan.Stuck.Soil.RemouldingTest;
+        beside?.AddFindings("soil beside", plan.Stuck.Machine.Name, findings);
+        Tested(plan.Tower, beside, findings);
+        for (var i = 0; i < plan.Ahead.Count; i++) Tested(plan.Ahead[i].Tower, beside, findings);
+    }
+
+    /// <summary>What the test of a puller's soil says; nothing twice where it is the test beside the stuck machine.</summary>
+    private static void Tested(TowingMachine tower, RemouldingTest? beside, List<Finding> findings)
+    {
+        if (tower.Soil.RemouldingTest is { } test && !test.Equals(beside)) test.AddFindings("soil under", tower.Machine.Name, findings);
     }
 
     private static void Tyres(PlanContext c, List<Finding> findings)

@@ -69,6 +69,25 @@ public class RemouldingTests
     }
 
     [Fact]
+    public void A_soil_takes_the_index_of_its_test_and_keeps_the_rest()
+    {
+        var test = new RemouldingTest(KPa(300), KPa(10));
+        var soil = Soil.FromConeIndexOnly(KPa(350)).WithWeakestReading(KPa(300)).WithDeclaredUnitWeight(SpecificWeight.FromKilonewtonsPerCubicMeter(18)).WithDeclaredAdhesionFactor(Frac(0.4)).WithTerrain(BekkerTerrains.All[0]).WithRemouldingTest(test);
+        Assert.Equal(0.05, soil.RemouldingIndex.DecimalFractions, 1e-12);
+        Assert.Equal(17.5, soil.RatingConeIndex.Kilopascals, 1e-9);
+        Assert.Equal(15, soil.WeakestRatingConeIndex.Kilopascals, 1e-9);
+        Assert.Equal(18, soil.UnitWeight.KilonewtonsPerCubicMeter, 1e-9);
+        Assert.Equal(0.4, soil.AdhesionFactor.DecimalFractions, 1e-12);
+        Assert.Equal(BekkerTerrains.All[0], soil.Terrain);
+        Assert.DoesNotContain(soil.Assumptions, a => a.Id == "assume.remoulding-index");
+        Assert.Same(test, soil.RemouldingTest);
+        Assert.Same(test, soil.WithWeakestReading(KPa(200)).RemouldingTest);
+        Assert.Null(Soil.FromConeIndex(KPa(350), Frac(0.7)).RemouldingTest);
+        Assert.Contains("clean sand", Assert.Throws<ArgumentException>(() => Soil.FromConeIndexOnly(KPa(350), SoilKind.CleanSand).WithRemouldingTest(test)).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentNullException>(() => soil.WithRemouldingTest(null!));
+    }
+
+    [Fact]
     public void The_signs_turn_at_their_limits()
     {
         // 40 psi is 275.79 kPa, 50 psi 344.738 kPa.

@@ -61,9 +61,6 @@ public class PlanStoryTests
         ["line.second-pull"] = "TakeUpTests.The_line_loads_say_what_follows_from_them",
         ["line.damper-no-credit"] = "DamperAndTetherTests.A_damper_is_present_without_credit",
         ["line.tether-inadequate"] = "DamperAndTetherTests.Each_way_to_fail_is_said",
-        ["ground.remoulding-capped"] = "RemouldingTests.A_ratio_above_one_is_cut_and_said",
-        ["ground.remoulding-doubtful"] = "RemouldingTests.A_low_ratio_in_fat_clay_is_doubted_and_used",
-        ["ground.remoulding-raised"] = "RemouldingTests.A_ratio_below_the_least_index_is_raised_and_said",
         ["tyre.inflation-limit-unknown"] = "TyreTests.Inflation_outside_the_makers_limits_is_a_finding",
         ["machine.wheel-lifts"] = "WheelLoadTests.A_wheel_that_lifts_is_a_finding_and_its_moment_goes_on",
         ["machine.tips"] = "WheelLoadTests.A_machine_tips_where_the_slope_outruns_its_track",
@@ -72,6 +69,9 @@ public class PlanStoryTests
     /// <summary>Every finding id with the plan that raises it.</summary>
     public static IReadOnlyDictionary<string, Func<RecoveryPlan>> Stories { get; } = new Dictionary<string, Func<RecoveryPlan>>(StringComparer.Ordinal)
     {
+        ["ground.remoulding-capped"] = () => Stuck(s => s.WithSoil(s.Soil.WithRemouldingTest(new RemouldingTest(KPa(300), KPa(330))))),
+        ["ground.remoulding-doubtful"] = () => Tower(ReferencePlans.Tractor(30) with { Soil = Soil.FromConeIndexOnly(KPa(1500)).WithRemouldingTest(new RemouldingTest(KPa(300), KPa(140), UscsClass.CH)) }),
+        ["ground.remoulding-raised"] = () => Stuck(s => s.WithSoil(s.Soil.WithRemouldingTest(new RemouldingTest(KPa(300), KPa(10))))),
         ["mire.belly-drags"] = ReferencePlans.AsFound,
         ["mire.belly-uplift"] = () => Stuck(s => s.Without("beet") with { Soil = Soil.FromConeIndex(KPa(900), Frac(1)), Belly = new Belly(M(1), M(0.5), M(0.05)) }, z: 0.9),
         ["mire.floor-above-reading"] = () => Stuck(s => s with { Soil = Soil.FromConeIndex(KPa(60), Frac(0.5)) }),
