@@ -261,6 +261,16 @@ for n, (t, pitch, yaw, slope, hd) in enumerate([(60e3, 0.0, 30.0, 5.0, 0.8), (40
     row(f"scipy-overturn-{n}", "overturn", [("T", t, "N"), ("pitch", pitch, "deg"), ("yaw", yaw, "deg"), ("slope", slope, "deg"), ("h_d", hd, "m")],
         [("used", turns / holds, "1"), ("lift", lift, "N"), ("across", t * math.cos(p) * math.sin(y), "N")], "rel 1e-8")
 
+# --- the same as a limit of the pull along the machine, on no side slope -----------------------------------------------------------
+for n, (pitch, yaw, hd) in enumerate([(0.0, 45.0, 2.5), (0.0, 20.0, 0.8), (6.0, 30.0, 1.2), (-12.0, 40.0, 1.0), (-12.0, -40.0, 1.0)]):
+    p, y = math.radians(pitch), math.radians(abs(yaw))
+
+    def turning(along):
+        force = along * np.array([-1.0, math.tan(y), max(0.0, -math.tan(p)) / math.cos(y)])
+        return -(np.cross([0, -1.0, hd], force)[0] + np.cross([0, -1.0, 1.0], [0, 0, -157e3])[0])
+
+    row(f"scipy-side-limit-{n}", "side-limit", [("pitch", pitch, "deg"), ("yaw", yaw, "deg"), ("h_d", hd, "m")], [("P", brentq(turning, 0, 1e8, xtol=1e-6, rtol=1e-14), "N")], "rel 1e-8")
+
 # --- turning parts: the equation of motion of machine and turning parts on a linear line, wheels that cannot slip ---------------
 for n, (je, jw, i, r, m, v, pull, k) in enumerate([(2.5, 800.0, 300.0, 0.95, 18e3, 0.5, 116e3, 327e3), (4.0, 1500.0, 80.0, 1.0, 24e3, 1.5, 150e3, 900e3)]):
     mr = (je * i**2 + jw) / r**2

@@ -96,6 +96,17 @@ public sealed class Machine
 
     internal double CentreZ { get; }
 
+    /// <summary>Smallest track width of its axles, m: what it stands on when it turns over sideways.</summary>
+    internal double NarrowestTrack
+    {
+        get
+        {
+            var track = double.PositiveInfinity;
+            for (var i = 0; i < Axles.Count; i++) track = Math.Min(track, Axles[i].TrackWidth.Meters);
+            return track;
+        }
+    }
+
     internal AxlePlaces AxlePositions => new(_x, _stiffness);
 
     internal ReadOnlySpan<double> AxleStiffness => _stiffness;

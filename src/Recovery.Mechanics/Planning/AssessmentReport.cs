@@ -128,11 +128,13 @@ internal static class AssessmentReport
             Traction.PullLimit.Traction => "limit.traction",
             Traction.PullLimit.Power => "limit.power",
             Traction.PullLimit.NoseLift => "limit.nose",
+            Traction.PullLimit.Overturn => "limit.side",
             _ => "limit.rating",
         });
         var slip = Text.Number(c.Slip.DecimalFractions * 100, 2);
         if (c.PowerLimit is { } power) w.Paragraph("capability.limit-power", limit, slip, w.Display.Force(c.NoseLimit.Newtons), w.Display.Force(power.Newtons));
         else w.Paragraph("capability.limit", limit, slip, w.Display.Force(c.NoseLimit.Newtons));
+        if (c.OverturnLimit is { } side) w.Paragraph("capability.side", w.Display.Force(side.Newtons));
         if (a.Team is { } team)
         {
             for (var i = 0; i < team.Team.Members.Count; i++) w.Item("- ", w.Say("capability.team", string.Join(" + ", team.Team.Members.Select(m => m.Tower.Machine.Name)), team.Team.Members[i].Tower.Machine.Name, w.Display.Force(team.Losing(i).Remaining.CentralNewtons)));

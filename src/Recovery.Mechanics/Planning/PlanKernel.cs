@@ -98,7 +98,7 @@ internal static class PlanKernel
         var tower = n.Compiled.Tower;
         var model = f[(int)PlanFactor.WheelModel];
         var power = double.IsInfinity(tower.PowerLimit) ? tower.PowerLimit : Math.Max(0, ((tower.PowerLimit + tower.GradeForce) * f[(int)PlanFactor.Power]) - tower.GradeForce);
-        o.Sustained = CapabilityKernel.Sustained(traction * model, power, tower.NoseLimit, tower.RatingLimit, out _);
+        o.Sustained = CapabilityKernel.Sustained(traction * model, power, tower.NoseLimit, tower.SideLimit, tower.RatingLimit, out _);
         var push = onSoil * model;
         if (tower.HardFriction > 0) push = Math.Max(push, ImposableKernel.OnHardSurface(tower, Math.Min(ImposableKernel.HardSurfaceRatio, tower.HardFriction * f[(int)PlanFactor.HardFriction]), out _));
         o.Imposable = push + (tower.Weight * tower.DownhillSine);

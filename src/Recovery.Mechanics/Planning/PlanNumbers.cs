@@ -41,8 +41,7 @@ internal sealed class PlanNumbers
         Pitch = plan.Site.LinePitch.Radians;
         Yaw = Math.Abs(plan.Site.LineYaw.Radians);
         HitchHeight = plan.Tower.HitchHeight.Meters;
-        Track = double.PositiveInfinity;
-        foreach (var axle in plan.Tower.Machine.Axles) Track = Math.Min(Track, axle.TrackWidth.Meters);
+        Track = plan.Tower.Machine.NarrowestTrack;
         foreach (var finding in plan.Assess().Findings)
         {
             if (finding.Severity > Standing && !Sampled.Contains(finding.Id)) Standing = finding.Severity;

@@ -89,6 +89,8 @@ internal static partial class ReportTexts
         "limit.traction", "traction",
         "limit.power", "power",
         "limit.nose", "the nose",
+        "limit.side", "turning over sideways",
+        "capability.side", "Its line runs off its centre line: on ground without a side slope {0} along the pull would turn it over.",
         "limit.rating", "the rating of the hitch",
         "overlap.over", "Even its low is above the high of what it takes. That is no promise: the bounds themselves are estimates.",
         "overlap.central", "Its central is above the central of what it takes, but the bands overlap: it may not come.",

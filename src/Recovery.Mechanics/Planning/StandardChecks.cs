@@ -182,8 +182,7 @@ public static class StandardChecks
         if (Math.Abs(pitch) > Mentioned) findings.Add(new Finding(PlanningFindings.LineInclined, (pitch > 0 ? PlanningPhrases.Lifts : PlanningPhrases.Presses).With(), Math.Abs(SidePullKernel.Vertical(tension, pitch)) / 1000, unit: "kN"));
         if (yaw <= Mentioned) return;
         var machine = plan.Tower.Machine;
-        double sideways = SidePullKernel.Sideways(tension, pitch, yaw), track = double.PositiveInfinity;
-        foreach (var axle in machine.Axles) track = Math.Min(track, axle.TrackWidth.Meters);
+        double sideways = SidePullKernel.Sideways(tension, pitch, yaw), track = machine.NarrowestTrack;
         var lifts = track * machine.WeightNewtons / (2 * plan.Tower.HitchHeight.Meters);
         findings.Add(new Finding(PlanningFindings.Sideways, machine.Name, sideways / 1000, lifts / 1000, "kN", SidePullKernel.MomentUsed(machine.WeightNewtons, 0, machine.CentreZ, track, sideways, plan.Tower.HitchHeight.Meters, SidePullKernel.Vertical(tension, pitch)) >= 1 ? Severity.Stop : Severity.Caution));
     }

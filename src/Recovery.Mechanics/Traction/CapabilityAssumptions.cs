@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Terramechanics;
@@ -81,6 +82,7 @@ internal static class CapabilityAssumptions
         working.Step("P_traction", "pull that traction allows", "sum(NT_i) - W sin(theta)", "less " + Text.Kilonewtons(f.GradeForce), Text.Kilonewtons(traction), TractionSources.TwoPulls);
         if (c.PowerLimit is { } power) working.Step("P_power", "pull that power allows at the stated speed", "eta P_e/v - W sin(theta)", Text.Number(c.Tower.Efficiency.DecimalFractions) + " x " + Text.Number((double)c.Tower.EnginePower!.Value.Watts / 1000) + "/" + Text.Number(c.Tower.PullSpeed.MetersPerSecond), Text.Kilonewtons(power.Newtons), GeneralSources.Statics);
         working.Step("P_nose", "pull at which the front would lift", "W_f L/max(h_e, h_cg)", Text.Number(f.NoseMoment / 1000) + "/max(" + Text.Number(f.LineHeight) + ", " + Text.Number(f.CentreHeight) + ")", Text.Kilonewtons(c.NoseLimit.Newtons), TractionSources.Nose);
+        if (c.OverturnLimit is { } side) working.Step("P_side", "pull at which the line across it would turn it over", "0.5 B W cos(pitch) cos(yaw)/(cos(pitch) sin(yaw) h_d - 0.5 B min(0, sin(pitch)))", Text.Number(c.Tower.Machine.NarrowestTrack) + " m, " + Text.Number(f.Weight / 1000) + " kN, " + Text.Number(c.Tower.HitchHeight.Meters) + " m, yaw " + Text.With(Math.Abs(f.LineYaw) * 180 / Math.PI, "deg", 3), Text.Kilonewtons(side.Newtons), TowingFindings.Sideways);
         if (c.RatingLimit is { } rating) working.Step("P_rating", "rating of the hitch", "as marked", "given", Text.Kilonewtons(rating.Newtons), GeneralSources.Caller);
         return working.Step("P", "sustained pull, central", "least of these", c.LimitedBy.ToString(), Text.Kilonewtons(c.CentralNewtons), TractionSources.TwoPulls).Build();
     }

@@ -29,7 +29,7 @@ internal readonly struct CapabilityBound
     {
         var traction = CapabilityKernel.Traction(flat, coneIndexPascals, out var slip, out var residual);
         Check("sustained traction", residual, traction);
-        var pull = CapabilityKernel.Sustained(traction, flat.PowerLimit, flat.NoseLimit, flat.RatingLimit, out var limit);
+        var pull = CapabilityKernel.Sustained(traction, flat.PowerLimit, flat.NoseLimit, flat.SideLimit, flat.RatingLimit, out var limit);
         return new CapabilityBound(coneIndexPascals, traction, pull, slip, limit);
     }
 

@@ -15,6 +15,7 @@ internal static class CapabilityFindings
         var list = new List<Finding>();
         var name = c.Tower.Machine.Name;
         list.AddRange(c.NoseMargin(c.Imposable).Findings);
+        if (c.OverturnLimit is not null) list.AddRange(c.SideMargin(c.Imposable).Findings);
         if (c.LowBound.Of(PullLimit.Traction)!.Value.Newtons < BogShare * c.Flat.Weight) list.Add(new Finding(TractionFindings.PullerMayBog, name, BogShare * c.Flat.Weight / 1000, c.LowBound.Of(PullLimit.Traction)!.Value.Kilonewtons, "kN"));
         if (c.Tower.HitchRating is { } rating && rating.Newtons < c.ImposableNewtons) list.Add(new Finding(TractionFindings.HitchRatingExceeded, name, c.ImposableNewtons / 1000, rating.Kilonewtons, "kN"));
         AddHitching(c, list);

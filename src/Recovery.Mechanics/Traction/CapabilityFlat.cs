@@ -66,6 +66,15 @@ internal sealed class CapabilityFlat
     /// <summary>Pull at which the leading end would lift.</summary>
     public double NoseLimit { get; private set; }
 
+    /// <summary>Pull along the ground at which a line off the centre line would turn the machine over, on no side slope; infinite for a line straight behind it.</summary>
+    public double SideLimit { get; private set; } = double.PositiveInfinity;
+
+    /// <summary>Angle by which the line falls from the hitch, radians.</summary>
+    public double LinePitch { get; private set; }
+
+    /// <summary>Angle of the line off the direction of the pull, radians.</summary>
+    public double LineYaw { get; private set; }
+
     /// <summary>Pull that power allows at the stated speed; infinite where it is not known.</summary>
     public double PowerLimit { get; private set; }
 
@@ -121,6 +130,9 @@ internal sealed class CapabilityFlat
         flat.DownPerPull = down;
         flat.LineHeight = NoseKernel.LineHeight(zh, sign * (trailing - xh), Math.Atan(down));
         flat.NoseLimit = NoseKernel.Lift(flat.NoseMoment, flat.LineHeight, flat.CentreHeight);
+        flat.LinePitch = pitchRadians;
+        flat.LineYaw = yawRadians;
+        if (Math.Abs(yawRadians) > 1e-9) flat.SideLimit = SidePullKernel.OverturningAlong(machine.WeightNewtons, machine.CentreZ, machine.NarrowestTrack, zh, pitchRadians, Math.Abs(yawRadians));
         flat.PowerLimit = tower.EnginePower is { } power ? Math.Max(0, (tower.Efficiency.DecimalFractions * (double)power.Watts / tower.PullSpeed.MetersPerSecond) - flat.GradeForce) : double.PositiveInfinity;
         flat.RatingLimit = tower.HitchRating?.Newtons ?? double.PositiveInfinity;
         flat.FirmestIndex = Math.Max(tower.FirmestConeIndex?.Pascals ?? 0, tower.Soil.ConeIndex.Pascals);

@@ -47,13 +47,14 @@ internal static class CapabilityKernel
     public static double Traction(CapabilityFlat f, double coneIndexPascals, out double slip, out double residual) =>
         Greatest(f, f.Load, f.GradeForce, coneIndexPascals, CriticalIndexKernel.PlanningSlip, BrixiusConstants.Bias, out slip, out residual);
 
-    /// <summary>Pull that a machine sustains: the least of traction, power at the stated speed, nose lift and rating. Never below zero.</summary>
-    public static double Sustained(double traction, double power, double nose, double rating, out PullLimit limit)
+    /// <summary>Pull that a machine sustains: the least of traction, power at the stated speed, nose lift, overturning sideways and rating. Never below zero.</summary>
+    public static double Sustained(double traction, double power, double nose, double side, double rating, out PullLimit limit)
     {
         var least = traction;
         limit = PullLimit.Traction;
         if (power < least) (least, limit) = (power, PullLimit.Power);
         if (nose < least) (least, limit) = (nose, PullLimit.NoseLift);
+        if (side < least) (least, limit) = (side, PullLimit.Overturn);
         if (rating < least) (least, limit) = (rating, PullLimit.Rating);
         return Math.Max(0, least);
     }

@@ -120,6 +120,6 @@ public sealed class ModelPull
         if (_solver.Greatest(index, CriticalIndexKernel.PlanningSlip, out slip) is not { } best) return null;
         traction = Math.Max(0, best);
         var flat = _solver.Flat;
-        return CapabilityKernel.Sustained(traction, flat.PowerLimit, flat.NoseLimit, flat.RatingLimit, out limit);
+        return CapabilityKernel.Sustained(traction, flat.PowerLimit, flat.NoseLimit, flat.SideLimit, flat.RatingLimit, out limit);
     }
 }

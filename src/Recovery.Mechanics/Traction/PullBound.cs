@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace Recovery.Mechanics.Traction;
 
-/// <summary>One bound of what a towing machine sustains: the four limits, the one that governs and the margin to the others.</summary>
+/// <summary>One bound of what a towing machine sustains: the limits, the one that governs and the margin to the others.</summary>
 public sealed record PullBound
 {
     private readonly CapabilityFlat _flat;
@@ -50,6 +50,7 @@ public sealed record PullBound
         PullLimit.Power => _flat.PowerLimit,
         PullLimit.NoseLift => _flat.NoseLimit,
         PullLimit.Rating => _flat.RatingLimit,
+        PullLimit.Overturn => _flat.SideLimit,
         _ => throw new ArgumentOutOfRangeException(nameof(limit), "limit is not one of the defined values."),
     };
 }

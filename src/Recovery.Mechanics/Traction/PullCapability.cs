@@ -10,7 +10,7 @@ namespace Recovery.Mechanics.Traction;
 /// <summary>What a towing machine sustains on its ground, and the most it can put into a line. Two numbers, never exchanged.</summary>
 /// <remarks>
 /// <para>Sustained: P = sum over wheels of net traction - W sin(theta) at slip up to 0.30, Brixius bias constants, wheel loads with the load that P transfers; low and central on the rating cone index (weakest and typical reading), high on the cone index;
-/// then the least of that, power eta P_e/v - W sin(theta), nose lift W_f L/max(h_e, h_cg) and the rating of the hitch.</para>
+/// then the least of that, power eta P_e/v - W sin(theta), nose lift W_f L/max(h_e, h_cg), overturning sideways where the line runs off the centre line (<see cref="SidePull"/>), and the rating of the hitch.</para>
 /// <para>Imposable: the greatest net pull over slip 0 to 1, radial constants, on the cone index of the firmest ground it may stand on, or the hard-surface branch (1.02 of the load on driven axles) where a road or a yard is in reach, plus W sin of a downhill in reach. Rating, power and a careful driver do not lower it. Moving to firmer ground raises it.</para>
 /// <para>Sustained is set against the demand, imposable against the gear. The wheel model is a soil model fitted to wheel loads up to about 60 kN; bias constants are the cautious side for the first, radial ones for the second.</para>
 /// <para>Source: wheel model Brixius (secondary), two pulls and slip limit judgement, hard-surface ratio secondary, nose statics derived with levels by judgement.</para>
@@ -74,13 +74,16 @@ public sealed class PullCapability
     /// <summary>Gets the nose-lift limit.</summary>
     public Force NoseLimit => Force.FromNewtons(_flat.NoseLimit);
 
+    /// <summary>Gets the pull along the ground at which its line, off the centre line, would turn it over sideways on ground without a side slope; null for a line straight behind it.</summary>
+    public Force? OverturnLimit => PullBound.Finite(_flat.SideLimit);
+
     /// <summary>Gets the rating of the hitch; null where it is not known.</summary>
     public Force? RatingLimit => Tower.HitchRating;
 
     /// <summary>Gets what was filled in because it was not declared.</summary>
     public IReadOnlyList<Assumption> Assumptions => CapabilityAssumptions.List(Tower);
 
-    /// <summary>Gets the objections to this machine as a puller, on its own: nose, grip to move itself, hitch rating, power.</summary>
+    /// <summary>Gets the objections to this machine as a puller, on its own: nose, a line across it, grip to move itself, hitch rating, power.</summary>
     public IReadOnlyList<Finding> Findings => CapabilityFindings.For(this);
 
     internal double ImposableNewtons { get; }
@@ -105,10 +108,19 @@ public sealed class PullCapability
     /// <returns>The capability.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="tower"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The angle is outside its range.</exception>
-    public static PullCapability Estimate(TowingMachine tower, Angle linePitch)
+    public static PullCapability Estimate(TowingMachine tower, Angle linePitch) => Estimate(tower, linePitch, Angle.Zero);
+
+    /// <summary>Estimates what a towing machine pulls with a line that is inclined and runs off its centre line; overturning sideways is then one of the limits.</summary>
+    /// <param name="tower">The towing machine.</param>
+    /// <param name="linePitch">Angle by which the line falls from the hitch towards the casualty, -40 to 40 degrees; a falling line loads the wheels.</param>
+    /// <param name="lineYaw">Angle of the line off the direction of the pull, -45 to 45 degrees; its side does not matter.</param>
+    /// <returns>The capability, along the direction of the pull.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="tower"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An angle is outside its range.</exception>
+    public static PullCapability Estimate(TowingMachine tower, Angle linePitch, Angle lineYaw)
     {
         Guard.NotNull(tower, nameof(tower));
-        return Estimate(tower, CapabilityFlat.From(tower, Guard.Radians(linePitch, -40, 40, nameof(linePitch))));
+        return Estimate(tower, CapabilityFlat.From(tower, Guard.Radians(linePitch, -40, 40, nameof(linePitch)), Guard.Radians(lineYaw, -45, 45, nameof(lineYaw))));
     }
 
     internal static PullCapability Estimate(TowingMachine tower, CapabilityFlat flat) => new(tower, flat);
@@ -192,6 +204,12 @@ public sealed class PullCapability
     /// <returns>The margin, with its findings.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The force is outside its range.</exception>
     public NoseMargin NoseMargin(Force lineForce) => new(Tower.Machine.Name, _flat, PushNewtons, Guard.Newtons(lineForce, 0, 5000, nameof(lineForce)));
+
+    /// <summary>Gives what its line puts across it at a force, and how near that is to turning it over sideways; a side slope is for <see cref="SidePull.Of"/>.</summary>
+    /// <param name="lineForce">Force in the line along the ground and along the machine, 0 to 5,000 kN.</param>
+    /// <returns>The margin, with its findings.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The force is outside its range.</exception>
+    public SidePull SideMargin(Force lineForce) => new(Tower, SidePullKernel.Tension(Guard.Newtons(lineForce, 0, 5000, nameof(lineForce)), _flat.LinePitch, _flat.LineYaw), _flat.LinePitch, _flat.LineYaw, 0);
 
     /// <summary>Works out the central sustained pull step by step.</summary>
     /// <returns>The worked steps.</returns>

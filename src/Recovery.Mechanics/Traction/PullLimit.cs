@@ -14,4 +14,7 @@ public enum PullLimit
 
     /// <summary>The rating of its hitch.</summary>
     Rating,
+
+    /// <summary>A line off the centre line would turn it over sideways.</summary>
+    Overturn,
 }

@@ -21,13 +21,12 @@ public sealed record SidePull
     private readonly string _name;
     private readonly double _yaw;
 
-    private SidePull(TowingMachine tower, double tension, double pitch, double yaw, double slope)
+    internal SidePull(TowingMachine tower, double tension, double pitch, double yaw, double slope)
     {
         var machine = tower.Machine;
         _name = machine.Name;
         _yaw = Math.Abs(yaw);
-        double track = double.PositiveInfinity, w = machine.WeightNewtons, height = tower.HitchHeight.Meters;
-        foreach (var axle in machine.Axles) track = Math.Min(track, axle.TrackWidth.Meters);
+        double track = machine.NarrowestTrack, w = machine.WeightNewtons, height = tower.HitchHeight.Meters;
         Tension = Force.FromNewtons(tension);
         Along = Force.FromNewtons(tension * Math.Cos(pitch) * Math.Cos(yaw));
         var sideways = SidePullKernel.Sideways(tension, pitch, _yaw);

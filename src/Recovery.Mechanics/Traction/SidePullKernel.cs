@@ -47,4 +47,8 @@ internal static class SidePullKernel
         var each = (Math.Cos(pitchRadians) * Math.Sin(yawRadians) * hitchHeight) - (0.5 * track * Math.Min(0, Math.Sin(pitchRadians)));
         return left <= 0 ? -1 : each > 1e-12 ? left / each : double.PositiveInfinity;
     }
+
+    /// <summary>Part along the machine of the tension that overturns it on no side slope; infinite where the line does not turn it over.</summary>
+    public static double OverturningAlong(double weight, double centreHeight, double track, double hitchHeight, double pitchRadians, double yawRadians) =>
+        Overturning(weight, 0, centreHeight, track, hitchHeight, pitchRadians, yawRadians) * Math.Cos(pitchRadians) * Math.Cos(yawRadians);
 }

@@ -185,7 +185,7 @@ public sealed class TrackedPull
     private double? Limited(double? traction, out PullLimit limit)
     {
         limit = PullLimit.Traction;
-        return traction is { } grip ? CapabilityKernel.Sustained(grip, PowerLimit?.Newtons ?? double.PositiveInfinity, NoseLimit.Newtons, Tower.HitchRating?.Newtons ?? double.PositiveInfinity, out limit) : null;
+        return traction is { } grip ? CapabilityKernel.Sustained(grip, PowerLimit?.Newtons ?? double.PositiveInfinity, NoseLimit.Newtons, double.PositiveInfinity, Tower.HitchRating?.Newtons ?? double.PositiveInfinity, out limit) : null;
     }
 
     private double? Solve(BekkerTerrain terrain, double slip)

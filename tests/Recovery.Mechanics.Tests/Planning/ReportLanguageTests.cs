@@ -104,6 +104,7 @@ public class ReportLanguageTests
         yield return gentle.With(ReferenceMachines.StuckHarvester().Without("beet").Without("front").Deflated().Dug(Angle.FromDegrees(6)).WithBellyFreed().Vented().WithWheels(WheelMotion.Turning)).With(gentle.Site with { UnderMachine = new UnderMachineLine(M(8.5), M(4.9), M(0.4), M(0.3), [new UndersidePart("rear axle", M(6.8), M(0.2))]) });
         yield return gentle.With(Sprayer(0, 600));
         yield return gentle.With(Sprayer(-45, 300).Without("cargo"));
+        yield return gentle.With(ReferencePlans.Tractor(30, 3.0)).With(gentle.Site.WithLineYaw(Angle.FromDegrees(45)));
         yield return GearBelowDemand(gentle);
         yield return DriveOnTheLimit();
         yield return gentle.With(new Rig(gentle.Rig.Drawbar, [new Strap("recovery strap", Fibre.Nylon, Rating.Unknown(KN(600)), M(12))], gentle.Rig.Casualty));

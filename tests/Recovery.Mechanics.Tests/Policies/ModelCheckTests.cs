@@ -88,7 +88,7 @@ public class ModelCheckTests
         ["self-recovery"] = ["resistance-scipy/own-wheels", "resistance-scipy/own-wheels-turned"],
         ["several-machines"] = ["traction-scipy/team-in-line", "traction-scipy/team-equaliser", "traction-scipy/team-sharing", "traction-scipy/team-spread"],
         ["shear-displacement"] = ["terramechanics-scipy/shear"],
-        ["side-pull"] = ["traction-scipy/overturn", "traction/side-slope"],
+        ["side-pull"] = ["traction-scipy/overturn", "traction-scipy/side-limit", "traction/side-slope"],
         ["sobol-indices"] = ["uncertainty-scipy/sobol-points"],
         ["soil-strength"] = ["ground/rating-signs", "ground/remoulding-test"],
         ["suction-allowance"] = ["resistance-scipy/breakout"],

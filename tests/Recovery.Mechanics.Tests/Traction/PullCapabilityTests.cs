@@ -54,7 +54,7 @@ public class PullCapabilityTests
         };
         var capability = PullCapability.Estimate(tower);
         var flat = CapabilityFlat.From(tower, 0);
-        var sustained = CapabilityKernel.Sustained(row.Si("traction"), flat.PowerLimit, flat.NoseLimit, flat.RatingLimit, out var limit);
+        var sustained = CapabilityKernel.Sustained(row.Si("traction"), flat.PowerLimit, flat.NoseLimit, flat.SideLimit, flat.RatingLimit, out var limit);
         row.MatchesOne("power", capability.PowerLimit!.Value.Newtons);
         row.MatchesOne("nose", capability.NoseLimit.Newtons);
         row.MatchesOne("sustained", sustained);
