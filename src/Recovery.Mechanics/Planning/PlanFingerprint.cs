@@ -107,6 +107,7 @@ internal static class PlanFingerprint
         }
 
         foreach (var value in (double[])[f.GradeForce, f.Weight, f.NoseMoment, f.CentreHeight, f.LineHeight]) hash.Add(value);
+        if (!double.IsInfinity(f.SideLimit)) hash.Add(f.SideLimit);
     }
 
     private static string Seen(Rigging.RigPart part) => part switch

@@ -11,6 +11,9 @@ internal static class ComparisonBuilder
     /// <summary>Reason of a model that is about resistance alone.</summary>
     public const string NoTraction = "the model gives no traction";
 
+    /// <summary>Reason of a model for which a fact is not there.</summary>
+    private const string NotWorked = "not worked, because it asks for ";
+
     private const string BalanceMeaning = "greatest net traction within the slip of the comparison meets the resistance";
 
     /// <summary>All entries, in a fixed order.</summary>
@@ -60,7 +63,7 @@ internal static class ComparisonBuilder
         var flags = new List<ValidityFlag>();
         foreach (var set in wheels)
         {
-            if (set.SectionHeight is not { } height) return Refused(MaclaurinModel.Instance, loadNewtons, "asks for the section height of the tyre");
+            if (set.SectionHeight is not { } height) return Refused(MaclaurinModel.Instance, loadNewtons, NotWorked + "the section height of the tyre");
             var result = MaclaurinModel.Instance.Evaluate(set.Wheel, Length.FromMeters(set.Wheel.DeflectionRatio.DecimalFractions * height.Meters));
             Merge(flags, result.Flags);
             sum += result.MotionResistance.Newtons * set.Count;
@@ -81,7 +84,7 @@ internal static class ComparisonBuilder
     private static WheelModelEntry Rating(IReadOnlyList<WheelSet> wheels, ComparisonInputs inputs, double loadNewtons)
     {
         var model = RatingConeIndexModel.Instance;
-        if (inputs.Mobility is not { } factors) return Refused(model, loadNewtons, "asks for ground clearance and the other factors of the mobility index");
+        if (inputs.Mobility is not { } factors) return Refused(model, loadNewtons, NotWorked + "ground clearance and the other factors of the mobility index");
         double low = 0, high = 0, drawbar = 0, needed = 0, missing = 0;
         var flags = new List<ValidityFlag>();
         string refusal = string.Empty, undriven = string.Empty;
@@ -124,7 +127,7 @@ internal static class ComparisonBuilder
     private static WheelModelEntry Bekker(IReadOnlyList<WheelSet> wheels, ComparisonInputs inputs, double loadNewtons)
     {
         var model = BekkerWheelModel.Instance;
-        if (inputs.Terrain is not { } terrain) return Refused(model, loadNewtons, "asks for the Bekker parameters of the terrain");
+        if (inputs.Terrain is not { } terrain) return Refused(model, loadNewtons, NotWorked + "the Bekker parameters of the soil");
         double sum = 0, implied = 0;
         double? pushed = null;
         var flags = new List<ValidityFlag>();

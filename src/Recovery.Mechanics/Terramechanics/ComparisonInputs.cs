@@ -24,6 +24,12 @@ public sealed record ComparisonInputs
     /// <summary>Gets the greatest slip of the net traction; 0.30 unless said. Accepted range 0.01 to 1.</summary>
     public Ratio SlipLimit { get; init => field = Ratio.FromDecimalFractions(Guard.Fraction(value, 0.01, 1, "slipLimit")); } = Ratio.FromDecimalFractions(CriticalIndexKernel.PlanningSlip);
 
+    /// <summary>Takes from a soil what it knows beside its cone index: its Bekker parameters and its unit weight, each as far as it was declared.</summary>
+    /// <param name="soil">The soil.</param>
+    /// <returns>The inputs; without Bekker parameters Bekker's model is listed as not worked.</returns>
+    /// <exception cref="ArgumentNullException">The soil is null.</exception>
+    public static ComparisonInputs Of(Soil soil) => new() { Terrain = Guard.NotNull(soil, nameof(soil)).Terrain, UnitWeight = soil.DeclaredUnitWeight };
+
     /// <summary>Gives the same with another value: the mobility factors. For callers whose language has no <c>with</c>.</summary>
     /// <param name="mobility">The value, as in <see cref="Mobility"/>.</param>
     /// <returns>The changed copy.</returns>

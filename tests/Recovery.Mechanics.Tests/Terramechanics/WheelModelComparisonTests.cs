@@ -273,6 +273,22 @@ public class WheelModelComparisonTests
         Assert.Equal(900, set.On(Pressure.FromKilopascals(900)).Wheel.ConeIndex.Kilopascals, 9);
     }
 
+    /// <summary>136 kN of the printed comparison on lean clay: Bekker's model takes part where the soil carries its parameters, and says why not where it does not.</summary>
+    [Fact]
+    public void Bekker_takes_part_where_the_soil_has_its_parameters()
+    {
+        var soil = Soil.FromConeIndex(Pressure.FromKilopascals(200), Ratio.FromDecimalFractions(1));
+        var without = WheelModelComparison.OfMachine(Sets(200), ComparisonInputs.Of(soil));
+        Assert.Equal("not worked, because it asks for the Bekker parameters of the soil", without[BekkerWheelModel.Instance].ResistanceRefusal);
+        Assert.Contains("Bekker-Wong wheel: not worked, because it asks for the Bekker parameters", without.ToTable(), StringComparison.Ordinal);
+        Assert.Null(without.Inputs.UnitWeight);
+        var with = WheelModelComparison.OfMachine(Sets(200), ComparisonInputs.Of(soil.WithTerrain(BekkerTerrains.Find("lean clay (WES)", 32)).WithDeclaredUnitWeight(SpecificWeight.FromKilonewtonsPerCubicMeter(16))));
+        Assert.Equal(136, with[BekkerWheelModel.Instance].MotionResistanceHigh!.Value.Kilonewtons, 0.5);
+        Assert.True(with[BekkerWheelModel.Instance].Bulldozing > Force.Zero);
+        Assert.Equal(without.Spread!.Models + 1, with.Spread!.Models);
+        Assert.Throws<ArgumentNullException>(() => ComparisonInputs.Of(null!));
+    }
+
     [Fact]
     public void Refuses_bad_input()
     {
