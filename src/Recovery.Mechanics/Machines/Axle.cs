@@ -61,6 +61,10 @@ public sealed record Axle
         init => field = value && Tyres < 4 ? throw new ArgumentException("oneDualReversed needs duals; axle " + Name + " has " + Text.Number(Tyres) + " tyres.", "oneDualReversed") : value;
     }
 
+    /// <summary>Gets the track unit that each side runs on in place of its tyres, swinging on a pin at the axle; null on tyres.</summary>
+    /// <remarks>Axle loads hold with it: a unit on a pin is one support. The tyre is then that of the other fitting and enters nothing. Whatever takes a wheel to soil refuses such an axle in words: no wheel model covers a track.</remarks>
+    public Track? TrackUnit { get; init; }
+
     /// <summary>Gives how many tyres of the axle run with their lugs the right way round.</summary>
     /// <param name="travel">Direction of travel.</param>
     /// <returns>Forwards all, less one on each side where one of a pair is turned round; rearwards those turned round.</returns>
@@ -87,6 +91,11 @@ public sealed record Axle
     /// <returns>The changed copy.</returns>
     public Axle WithOneDualReversed(bool oneDualReversed) => this with { OneDualReversed = oneDualReversed };
 
+    /// <summary>Gives the same with another value: the track unit on each side. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="trackUnit">The value, as in <see cref="TrackUnit"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public Axle WithTrackUnit(Track? trackUnit) => this with { TrackUnit = trackUnit };
+
     /// <summary>Gives the same with another value: the tyre. For callers whose language has no <c>with</c>.</summary>
     /// <param name="tyre">The value, as in <see cref="Tyre"/>.</param>
     /// <returns>The changed copy.</returns>
@@ -103,6 +112,12 @@ public sealed record Axle
     public Axle WithBraked(bool braked) => this with { Braked = braked };
 
     /// <summary>Gives the axle in words, invariant culture.</summary>
-    /// <returns>Name, position and tyres.</returns>
-    public override string ToString() => Name + " at " + Text.With(Position.Meters, "m") + ", " + Text.Number(Tyres) + " tyres " + Tyre;
+    /// <returns>Name, position, tyres or tracks.</returns>
+    public override string ToString() => Name + " at " + Text.With(Position.Meters, "m") + ", " + (TrackUnit is { } unit ? "a " + unit + " on each side" : Text.Number(Tyres) + " tyres " + Tyre);
+
+    /// <summary>Refuses an axle on tracks where a wheel model is asked.</summary>
+    /// <param name="parameter">Name of the caller's parameter.</param>
+    /// <param name="instead">What there is for tracks.</param>
+    internal Axle OnTyres(string parameter, string instead) => TrackUnit is not { } unit ? this
+        : throw new ArgumentException(parameter + ": the " + Name + " runs on tracks (" + unit + "), and no wheel model covers a track; that of a tyre in its place would be no number for it. " + instead, parameter);
 }

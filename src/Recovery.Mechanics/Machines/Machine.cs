@@ -96,6 +96,15 @@ public sealed class Machine
 
     internal double CentreZ { get; }
 
+    /// <summary>Refuses a machine with an axle on tracks where a wheel model is asked.</summary>
+    /// <param name="parameter">Name of the caller's parameter.</param>
+    /// <param name="instead">What there is for tracks.</param>
+    internal Machine OnTyres(string parameter, string instead)
+    {
+        for (var i = 0; i < Axles.Count; i++) Axles[i].OnTyres(parameter, instead);
+        return this;
+    }
+
     /// <summary>Smallest track width of its axles, m: what it stands on when it turns over sideways.</summary>
     internal double NarrowestTrack
     {

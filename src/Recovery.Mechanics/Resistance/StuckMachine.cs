@@ -21,11 +21,11 @@ public sealed record StuckMachine
     /// <param name="sinkage">Depth of the tyre bottoms below the surrounding surface, one per axle, 0 m to the tyre diameter.</param>
     /// <param name="direction">Direction in which it is to be drawn.</param>
     /// <exception cref="ArgumentNullException">Machine, soil or sinkage is null.</exception>
-    /// <exception cref="ArgumentException">Not one sinkage per axle.</exception>
+    /// <exception cref="ArgumentException">Not one sinkage per axle, or an axle runs on tracks: no law for a sunk track stands behind the sum.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A sinkage is negative or deeper than the tyre is high.</exception>
     public StuckMachine(Machine machine, Soil soil, IEnumerable<Length> sinkage, PullDirection direction)
     {
-        Machine = Guard.NotNull(machine, nameof(machine));
+        Machine = Guard.NotNull(machine, nameof(machine)).OnTyres(nameof(machine), "What holds a sunk track has no published law among the sources of this sum: there stand the depth rule with its reduction for powered tracks (DepthRule.Reduce), and the model of a track that rolls (TrackModel), each by itself.");
         AsFound = machine;
         Soil = Guard.NotNull(soil, nameof(soil));
         Direction = Guard.Defined(direction, direction is PullDirection.Forwards or PullDirection.Rearwards, nameof(direction));

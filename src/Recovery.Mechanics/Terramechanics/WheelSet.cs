@@ -46,10 +46,12 @@ public sealed record WheelSet
     /// <param name="coneIndex">Cone index fed to the models, above 0 to 20,000 kPa: on fine-grained soil the rating cone index.</param>
     /// <returns>The set, with the section height of the tyre. The pressure of the carcass is not known, so that none is set.</returns>
     /// <exception cref="ArgumentNullException">The axle is null.</exception>
+    /// <exception cref="ArgumentException">The axle runs on tracks.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static WheelSet Of(Axle axle, Force axleLoad, Pressure coneIndex)
     {
         Guard.NotNull(axle, nameof(axle));
+        axle.OnTyres(nameof(axle), "For a track there is TrackModel.");
         var load = Guard.Newtons(axleLoad, 1e-3, 4000, nameof(axleLoad)) / axle.Tyres;
         var tyre = axle.Tyre;
         var wheel = new WheelOnSoil(tyre.SectionWidth, tyre.OverallDiameter, Ratio.FromDecimalFractions(tyre.Deflection(Force.FromNewtons(load)).Meters / tyre.SectionHeight.Meters), Force.FromNewtons(load), coneIndex);

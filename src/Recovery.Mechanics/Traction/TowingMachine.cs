@@ -21,7 +21,7 @@ public sealed partial record TowingMachine
     /// <param name="direction">Whether it pulls forwards (hitch at the rear) or in reverse (hitch at the front).</param>
     /// <exception cref="ArgumentNullException">Machine or soil is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    /// <exception cref="ArgumentException">The hitch lies ahead of the last axle in the direction of pull.</exception>
+    /// <exception cref="ArgumentException">The hitch lies ahead of the last axle in the direction of pull, or an axle runs on tracks.</exception>
     public TowingMachine(Machine machine, Soil soil, Length hitchPosition, Length hitchHeight, PullDirection direction = PullDirection.Forwards)
     {
         Guard.NotNull(machine, nameof(machine));
@@ -155,6 +155,7 @@ public sealed partial record TowingMachine
     /// <summary>A line at the wrong end would be drawn under the machine, and neither grip nor nose would be what is reckoned: refused with words. At the axle itself counts as behind.</summary>
     private Machine HitchedBehind(Machine machine, string name)
     {
+        machine.OnTyres(name == nameof(Machine) ? name : "machine", "A puller on two tracks is a TrackedTower; for one with tracks and tyres there is no model.");
         var forwards = Direction == PullDirection.Forwards;
         var last = machine.Axles[forwards ? machine.Axles.Count - 1 : 0];
         if (forwards ? HitchPosition.Meters <= last.Position.Meters + Level : HitchPosition.Meters >= last.Position.Meters - Level) return machine;

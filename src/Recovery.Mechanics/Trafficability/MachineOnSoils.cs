@@ -14,6 +14,8 @@ namespace Recovery.Mechanics.Trafficability;
 /// </remarks>
 public sealed class MachineOnSoils
 {
+    private const string Tracks = "For a machine on two tracks there is TrackedMobilityModel.";
+
     private readonly MobilityFlat _flat;
     private readonly Grade _grade;
     private readonly BrixiusConstants _constants;
@@ -41,14 +43,16 @@ public sealed class MachineOnSoils
     /// <param name="grade">Slope along the way, positive uphill.</param>
     /// <returns>The machine over soils.</returns>
     /// <exception cref="ArgumentNullException">The machine is null.</exception>
-    public static MachineOnSoils Of(Machine machine, Grade grade = default) => new(Guard.NotNull(machine, nameof(machine)), grade, radial: false);
+    /// <exception cref="ArgumentException">An axle runs on tracks.</exception>
+    public static MachineOnSoils Of(Machine machine, Grade grade = default) => new(Guard.NotNull(machine, nameof(machine)).OnTyres(nameof(machine), Tracks), grade, radial: false);
 
     /// <summary>Makes it with the constants of radial tyres.</summary>
     /// <param name="machine">The machine with its loads.</param>
     /// <param name="grade">Slope along the way, positive uphill.</param>
     /// <returns>The machine over soils.</returns>
     /// <exception cref="ArgumentNullException">The machine is null.</exception>
-    public static MachineOnSoils WithRadialConstants(Machine machine, Grade grade = default) => new(Guard.NotNull(machine, nameof(machine)), grade, radial: true);
+    /// <exception cref="ArgumentException">An axle runs on tracks.</exception>
+    public static MachineOnSoils WithRadialConstants(Machine machine, Grade grade = default) => new(Guard.NotNull(machine, nameof(machine)).OnTyres(nameof(machine), Tracks), grade, radial: true);
 
     /// <summary>Gives net traction at the best slip up to 0.30, less the grade, over the weight.</summary>
     /// <param name="coneIndexKilopascals">Rating cone index on fine soils, 0.001 to 20,000 kPa, one an element.</param>
