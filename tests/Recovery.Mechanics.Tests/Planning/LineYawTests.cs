@@ -1,8 +1,10 @@
 using System;
 using System.Linq;
 using Recovery.Mechanics.Planning;
+using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Rigging;
 using Recovery.Mechanics.Tests.Support;
+using Recovery.Mechanics.Traction;
 using UnitsNet;
 using Xunit;
 using static Recovery.Mechanics.Tests.Support.ReferenceMachines;
@@ -36,6 +38,18 @@ public class LineYawTests
         Assert.Equal(inward, load.InwardProcedure.Newtons / load.TotalProcedure.Newtons, 0.0000501);
         Assert.Equal(longer, assessment.Plan.Rig.LengthOverall.Meters - Plan(yaw).Rig.Parts.OfType<Strap>().Where(s => s.Name == "recovery strap" || s.Name == "axle strap").Sum(s => s.Length.Meters), 0.0000501);
         Assert.DoesNotContain(assessment.Findings, f => f.Id == "plan.contradiction");
+    }
+
+    /// <summary>30 t, track 2 m, hitch 3 m up, 45 degrees: 30 x 9.80665 x 1/3 = 98.0665 kN along the pull turns it over.</summary>
+    [Fact]
+    public void Turning_over_limits_the_pull_of_a_plan_and_the_report_says_so()
+    {
+        var assessment = Plan(45).With(ReferencePlans.Tractor(30, 3.0)).Assess();
+        Assert.Equal(PullLimit.Overturn, assessment.Capability.LimitedBy);
+        Assert.Equal(98.0665, assessment.Capability.Sustained.Central.Kilonewtons, 1e-9);
+        Assert.Contains(assessment.Findings, f => f.Id == "plan.line-sideways" && f.Severity == Severity.Stop);
+        Assert.Contains("98.1 kN along the pull would turn it over", assessment.ToReport().Replace("\n", " ", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.DoesNotContain("turn it over", Plan(0).Assess().ToReport(), StringComparison.Ordinal);
     }
 
     [Fact]

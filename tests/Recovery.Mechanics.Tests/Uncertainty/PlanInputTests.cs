@@ -204,6 +204,15 @@ public class PlanInputTests
             PlanSamplerTests.Same(aside.With(aside.Tower with { Soil = soil }), PlanSampler.For(aside).With("tower.cone-index", Spread.Uniform(0.1, 5)), [f]);
         }
 
+        // A line so far off and so high that turning over limits what the puller sustains.
+        var tall = aside.With(ReferencePlans.Tractor(30, 3.0)).With(aside.Site with { LineYaw = Angle.FromDegrees(45) });
+        Assert.Equal(PullLimit.Overturn, tall.Assess().Capability.LimitedBy);
+        foreach (var f in new[] { 0.2, 1, 3 })
+        {
+            var soil = Soil.FromConeIndex(tall.Tower.Soil.ConeIndex * f, tall.Tower.Soil.RemouldingIndex);
+            PlanSamplerTests.Same(tall.With(tall.Tower with { Soil = soil }), PlanSampler.For(tall).With("tower.cone-index", Spread.Uniform(0.1, 5)), [f]);
+        }
+
         // What one careless take-up would part, with a careless load that is less so.
         var careless = gentle.With(gentle.Procedure with { CarelessSpeed = Speed.FromKilometersPerHour(35), CarelessSlack = Length.FromMeters(9) });
         Assert.Contains(careless.Assess().Findings, f => f.Id == "rig.careless-parts");
