@@ -4,7 +4,6 @@ using System.Linq;
 using Recovery.Mechanics.Machines;
 using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Terramechanics;
-using UnitsNet;
 
 namespace Recovery.Mechanics.Resistance;
 

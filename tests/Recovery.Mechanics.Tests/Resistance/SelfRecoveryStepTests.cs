@@ -2,7 +2,6 @@ using System;
 using System.Linq;
 using Recovery.Mechanics.Ground;
 using Recovery.Mechanics.Machines;
-using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Resistance;
 using Recovery.Mechanics.Tests.Support;
 using UnitsNet;
