@@ -12,6 +12,15 @@ public static class FibreTable
     /// <summary>AE over breaking force of double-braided nylon rope, the ratio of every row of UFC 4-159-03 Table 6-8 (derived).</summary>
     public const double BraidedNylonRatio = 3.54;
 
+    /// <summary>Mass of wire rope, g/(m kN), by the mooring fits (<see cref="LinesSources.MooringFits"/>).</summary>
+    internal const double WireRopeMass = 5.18;
+
+    /// <summary>Mass of studless chain of grade R4, g/(m kN), by the same.</summary>
+    internal const double ChainR4Mass = 16.5;
+
+    /// <summary>Mass of a laid polyester rope, g/(m kN): 1.74 kg/m at 320 kN (<see cref="LinesSources.LaidPolyester"/>).</summary>
+    private const double LaidPolyester = 1740.0 / 320;
+
     /// <summary>Gets relative stiffness by kind and loading.</summary>
     public static IReadOnlyList<StiffnessEntry> Stiffness { get; } = Array.AsReadOnly<StiffnessEntry>(
     [
@@ -53,17 +62,37 @@ public static class FibreTable
         new("steel wire", 26, 0.18),
     ]);
 
-    /// <summary>Gets the sizes of double-braided nylon rope. The row of 1.8 in is left out: its AE in kips is a misprint against its own SI column.</summary>
+    /// <summary>Gets the sizes of double-braided nylon rope. The row of 1.8 in is mended: its AE in kips, 417.0, is a misprint against its own SI column, 17.32e5 N, so the SI column counts and its break is inferred.</summary>
     public static IReadOnlyList<BraidedNylonRope> BraidedNylon { get; } = Array.AsReadOnly<BraidedNylonRope>(
     [
         new(1.0, 33.6, 118.9),
         new(1.2, 52, 184.1),
         new(1.4, 74, 261.9),
         new(1.6, 91, 322.1),
+        new(1.8, 1.732e6),
         new(1.9, 131, 463.7),
         new(2.5, 230, 814.2),
         new(3.2, 322, 1139.8),
         new(4.8, 680, 2407.1),
+    ]);
+
+    /// <summary>Gets the fits of wire rope and chain over the square of the diameter.</summary>
+    public static IReadOnlyList<MooringLineFit> Fits { get; } = Array.AsReadOnly<MooringLineFit>(
+    [
+        new(LineKind.WireRopeSheathed, 97.1e9, 1022e6),
+        new(LineKind.ChainR4, 85.6e9, 1.21e9),
+    ]);
+
+    /// <summary>Gets the mass of lines for their breaking strength.</summary>
+    public static IReadOnlyList<LineMassEntry> Masses { get; } = Array.AsReadOnly<LineMassEntry>(
+    [
+        new("nylon rope", 2.67, 2.83, LinesSources.MooringFits),
+        new("polyester rope, parallel strands", 2.20, 2.20, LinesSources.MooringFits),
+        new("polyester rope, three strands laid", LaidPolyester, LaidPolyester, LinesSources.LaidPolyester),
+        new("HMPE rope", 0.83, 0.86, LinesSources.MooringFits),
+        new("LCP rope", 1.25, 1.25, LinesSources.MooringFits),
+        new("wire rope", WireRopeMass, WireRopeMass, LinesSources.MooringFits),
+        new("studless chain, grade R4", ChainR4Mass, ChainR4Mass, LinesSources.MooringFits),
     ]);
 
     /// <summary>Gives the row of a kind and loading.</summary>

@@ -1,3 +1,4 @@
+using System.Linq;
 using Recovery.Mechanics.Provenance;
 
 namespace Recovery.Mechanics.Lines;
@@ -26,10 +27,16 @@ public sealed record LineMaterial
     public static LineMaterial HmpeRope { get; } = new("HMPE rope", 50, 85, 1, 0.83, LinesSources.HmpeRope);
 
     /// <summary>Gets six-strand wire rope: from memory; its mass from published fits of mooring lines.</summary>
-    public static LineMaterial WireRope { get; } = new("six-strand wire rope", 65, 75, 1, 5.18, LinesSources.StiffnessFromMemory);
+    public static LineMaterial WireRope { get; } = new("six-strand wire rope", 65, 75, 1, FibreTable.WireRopeMass, LinesSources.StiffnessFromMemory);
 
     /// <summary>Gets chain by the breaking strength that its size has in grade 80: it is the section of steel that stretches, so a chain of any other grade and the same size stretches alike. From memory, its mass (2.2 kg/m at 10 mm) too.</summary>
     public static LineMaterial ChainOfGrade80Size { get; } = new("chain", 70, 90, 1, 17.5, LinesSources.StiffnessFromMemory);
+
+    /// <summary>Gets sheathed wire rope of offshore moorings by its published fit: a single figure, stiffer than the band of <see cref="WireRope"/>, which is from memory.</summary>
+    public static LineMaterial SheathedWireRope { get; } = OfFit("sheathed wire rope", LineKind.WireRopeSheathed, FibreTable.WireRopeMass);
+
+    /// <summary>Gets studless mooring chain of grade R4 by its published fit, by its own breaking strength: a single figure at the soft end of <see cref="ChainOfGrade80Size"/>, which is from memory.</summary>
+    public static LineMaterial StudlessChainR4 { get; } = OfFit("studless chain, grade R4", LineKind.ChainR4, FibreTable.ChainR4Mass);
 
     /// <summary>Gets the name.</summary>
     public string Name { get; }
@@ -52,4 +59,10 @@ public sealed record LineMaterial
     /// <summary>Gets the material in words, invariant culture.</summary>
     /// <returns>Name and band, and whether it is that of a bedded-in line.</returns>
     public override string ToString() => Name + ", EA/MBS " + Text.Number(Soft) + " to " + Text.Number(Stiff) + (BeddedFactor > 1 ? string.Empty : ", taken as bedded in");
+
+    private static LineMaterial OfFit(string name, LineKind kind, double gramsPerMetrePerKilonewton)
+    {
+        var ratio = FibreTable.Fits.Single(f => f.Kind == kind).RelativeStiffness;
+        return new(name, ratio, ratio, 1, gramsPerMetrePerKilonewton, LinesSources.MooringFits);
+    }
 }

@@ -66,6 +66,21 @@ internal static class LinesSources
     /// <summary>Double-braided nylon rope.</summary>
     public static readonly Source BraidedNylon = new("ufc-4-159-03", "UFC 4-159-03 Table 6-8, double-braided nylon rope, dry, cyclic loading", Standing.Primary);
 
+    /// <summary>The size of it whose row is mended.</summary>
+    public static readonly Source BraidedNylonMended = new("ufc-4-159-03-si-column", "UFC 4-159-03 Table 6-8, 1.8 in: AE of the SI column, 17.32e5 N, instead of the misprint in kips; break inferred by the ratio 3.54 of the other sizes", Standing.Derived);
+
+    /// <summary>Laid polyester rope.</summary>
+    public static readonly Source LaidPolyester = new("laid-polyester-rope", "Engineering reference table, three-strand polyester rope of 48 mm: 320 kN at 1.74 kg/m", Standing.Secondary);
+
+    /// <summary>Broken synthetic line.</summary>
+    public static readonly Source NavalTowing = new("navy-towing-manual-c-5", "Broken synthetic line, ends up to 500 mph: TB 55-1900-232-10 C-5", Standing.Primary);
+
+    /// <summary>Snap-back against a filmed test.</summary>
+    public static readonly Source SnapbackSimulation = new("snapback-simulation-2022", "ORE Catapult, Mooring Rope Snapback Simulation, 2 May 2022: tip at contact", Standing.Primary);
+
+    /// <summary>Hook on a nylon rope.</summary>
+    public static readonly Source ExtensionHook = new("extension-nylon-hook", "University extension text on towing with nylon rope: hook thrown at 600 to 700 mph", Standing.Primary);
+
     /// <summary>Shape and drag of fragments.</summary>
     public static readonly Source FragmentShape = new("ddesb-tp-12", "DDESB TP-12: shape factor of forged steel fragments 2600 kg/m3; drag coefficient 1.2 assumed; air 1.225 kg/m3", Standing.FromMemory);
 
@@ -118,5 +133,5 @@ internal static class LinesSources
     public static readonly Source Catenary = new("catenary", "Parabola and catenary of a uniform line", Standing.Derived);
 
     /// <summary>All sources of the room.</summary>
-    public static IEnumerable<Source> All { get; } = [Spring, ReleaseWave, HardwareBound, FittingWave, EnergyBound, ElasticTail, HeldAnchor, LockedGear, Throttle, BreakOutTwoMass, Careless, NylonWebbing, PolyesterWebbing, HmpeRope, SecondPull, Distance, MooringFits, StiffnessFromMemory, Yarn, BraidedNylon, FragmentShape, FreeFlight, DebrisRisk, ReEntry, FatalityReport, Category3, HazardousFragment, ArmyManual, StrapInstructions, EmergencyService, FarmersProgramme, RegulatorZone, MooringAlert, MooringDeck, TetherArrest, PlasticCapture, Catenary];
+    public static IEnumerable<Source> All { get; } = [Spring, ReleaseWave, HardwareBound, FittingWave, EnergyBound, ElasticTail, HeldAnchor, LockedGear, Throttle, BreakOutTwoMass, Careless, NylonWebbing, PolyesterWebbing, HmpeRope, SecondPull, Distance, MooringFits, StiffnessFromMemory, Yarn, BraidedNylon, BraidedNylonMended, LaidPolyester, NavalTowing, SnapbackSimulation, ExtensionHook, FragmentShape, FreeFlight, DebrisRisk, ReEntry, FatalityReport, Category3, HazardousFragment, ArmyManual, StrapInstructions, EmergencyService, FarmersProgramme, RegulatorZone, MooringAlert, MooringDeck, TetherArrest, PlasticCapture, Catenary];
 }

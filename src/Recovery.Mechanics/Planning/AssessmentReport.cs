@@ -166,7 +166,7 @@ internal static class AssessmentReport
         w.Paragraph("measures.do-not-add");
         foreach (var m in measures)
         {
-            if (m.ReasonKey.Length > 0) w.Item("- ", w.Say("measures.item", w.Wording.Title(m.Measure), w.Say(m.ReasonKey, m.ReasonWords ?? string.Empty)));
+            if (m.ReasonKey.Length > 0) w.Item("- ", w.Say("measures.item", w.Wording.Title(m.Measure), w.Say(m.ReasonKey, m.ReasonWords is { } words ? w.Wording.Say(words) : string.Empty)));
             if (w.Wording.Caution(m.Measure) is { Length: > 0 } caution) w.Item("- ", w.Say("measures.item", w.Wording.Title(m.Measure), caution));
         }
     }

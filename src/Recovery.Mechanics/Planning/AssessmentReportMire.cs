@@ -49,7 +49,7 @@ internal static class AssessmentReportMire
     public static void Grip(ReportBuilder w, PullDemand demand)
     {
         var self = SelfRecovery.Estimate(demand.Stuck);
-        w.Paragraph("self.statement", self.Statement);
+        w.Paragraph("self.statement", w.Wording.Say(self.Words));
         if (self.NetTraction is { } net && self.Holding is { } hold) w.Paragraph("self.balance", w.Display.Force(net.LowNewtons), w.Display.Force(net.CentralNewtons), w.Display.Force(net.HighNewtons), w.Display.Force(hold.LowNewtons), w.Display.Force(hold.CentralNewtons), w.Display.Force(hold.HighNewtons));
         w.Table([w.Say("self.header", w.Display.ForceUnit), w.Say("self.grip"), w.Say("self.ask"), w.Say("self.net")], self.Axles.Select(a => (IReadOnlyList<string>)[Named(w, a), w.Display.Cell(a.GrossTraction.Newtons), w.Display.Cell(a.MotionResistance.Newtons), w.Display.Cell(a.NetTraction.Newtons)]).ToList());
         var steps = self.Steps();
@@ -63,7 +63,7 @@ internal static class AssessmentReportMire
     {
         const double Changed = 500;
         var index = step.CriticalConeIndex is { } critical ? w.Display.Pressure(critical.Pascals) : w.Say("self.no-soil");
-        var said = step.Remark.Length > 0 ? w.Say("self.step-remark", step.Name, index, step.Remark) : w.Say("self.step", step.Name, index);
+        var said = step.Why is { } why ? w.Say("self.step-remark", w.Wording.Say(step.Called), index, w.Wording.Say(why)) : w.Say("self.step", w.Wording.Say(step.Called), index);
         if (Math.Abs(step.HoldsChange.Newtons) >= Changed) said += " " + w.Say("self.step-holds", w.Display.Force(step.Holds.Newtons));
         if (step.Outlook == self.Outlook) return said;
         return said + " " + w.Say(step.Outlook switch

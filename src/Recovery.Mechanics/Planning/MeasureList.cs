@@ -73,7 +73,7 @@ public static class MeasureList
         var after = PullDemand.Estimate(measure.ApplyTo(plan).Stuck);
         var own = measure.Key == "drive" ? before.DrivingOwnWheels : null;
         var central = own?.Total.Newtons ?? before.CentralNewtons - after.CentralNewtons;
-        return new MeasureWorth(measure, before.LowNewtons - after.LowNewtons, central, before.HighNewtons - after.HighNewtons, before.DepthRuleNewtons - after.DepthRuleNewtons, own is null ? Reason(measure, before, after, central) : "reason.own-wheels", own?.Reason);
+        return new MeasureWorth(measure, before.LowNewtons - after.LowNewtons, central, before.HighNewtons - after.HighNewtons, before.DepthRuleNewtons - after.DepthRuleNewtons, own is null ? Reason(measure, before, after, central) : "reason.own-wheels", own?.Why);
     }
 
     /// <summary>Key of the reason why a measure is worth little, or adds; empty where the number speaks for itself.</summary>

@@ -6,7 +6,7 @@ namespace Recovery.Mechanics.Planning;
 /// <summary>What one measure takes off the demand when it is done alone.</summary>
 public sealed record MeasureWorth
 {
-    internal MeasureWorth(Measure measure, double low, double central, double high, double depthRule, string reasonKey, string? reasonWords)
+    internal MeasureWorth(Measure measure, double low, double central, double high, double depthRule, string reasonKey, Phrase? reasonWords)
     {
         Measure = measure;
         Low = Force.FromNewtons(low);
@@ -33,9 +33,9 @@ public sealed record MeasureWorth
     public Force DepthRule { get; }
 
     /// <summary>Gets why it is worth little, or adds; empty where the number speaks for itself.</summary>
-    public string Reason => ReasonKey.Length == 0 ? string.Empty : ReportLanguage.English.Say(ReasonKey, ReasonWords ?? string.Empty);
+    public string Reason => ReasonKey.Length == 0 ? string.Empty : ReportLanguage.English.Say(ReasonKey, ReasonWords?.ToString() ?? string.Empty);
 
-    internal string? ReasonWords { get; }
+    internal Phrase? ReasonWords { get; }
 
     /// <summary>Gets the key of the reason, as in <see cref="ReportLanguage"/>; empty where there is none.</summary>
     public string ReasonKey { get; }

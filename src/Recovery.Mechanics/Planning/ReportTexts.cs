@@ -20,7 +20,7 @@ internal static partial class ReportTexts
             for (var i = 0; i < table.Length; i += 2) all.Add(table[i], table[i + 1]);
         }
 
-        foreach (var room in (IReadOnlyList<PhraseTemplate>[])[BoundPhrases.All, MethodPhrases.All, TermPhrases.All, LinesPhrases.All, PlanningPhrases.All])
+        foreach (var room in (IReadOnlyList<PhraseTemplate>[])[BoundPhrases.All, MethodPhrases.All, TermPhrases.All, SelfPhrases.All, LinesPhrases.All, PlanningPhrases.All])
         {
             foreach (var phrase in room) all.Add(phrase.Key, phrase.English);
         }

@@ -18,6 +18,9 @@ internal sealed class Phrase(PhraseTemplate? template, object[] values) : IEquat
 
     public override string ToString() => In(static _ => null);
 
+    /// <summary>A name of the user's own, which no language changes.</summary>
+    public static Phrase Name(string name) => new(null, [name]);
+
     /// <summary>Several phrases with commas between them.</summary>
     public static Phrase List(List<Phrase> phrases) => phrases.Count == 1 ? phrases[0] : new(null, [phrases]);
 

@@ -54,11 +54,11 @@ public sealed record AxleTraction
 
     /// <summary>Gives the axle in one line, invariant culture.</summary>
     /// <returns>Name, net traction, and why it is not credited.</returns>
-    public override string ToString() => Name + (Driven ? ": grips " + Text.Kilonewtons(GrossTraction.Newtons, 3) + ", asks " : ": not driven, asks ") + Text.Kilonewtons(MotionResistance.Newtons, 3) + WhyNot();
+    public override string ToString() => Name + (Driven ? ": grips " + Text.Kilonewtons(GrossTraction.Newtons, 3) + ", asks " : ": not driven, asks ") + Text.Kilonewtons(MotionResistance.Newtons, 3) + Called().ToString().Substring(Name.Length);
 
-    /// <summary>Why the figures are not credited; empty where they are.</summary>
-    internal string WhyNot() => Buried ? " (buried: in no wheel model's range)"
-        : !(Load.Newtons > 0) ? " (carries nothing)"
-        : Flags.Count > 0 ? " (outside the wheel model: " + string.Join(", ", Flags.Select(f => f.Limit.Symbol)) + ")"
-        : string.Empty;
+    /// <summary>The name, with why the figures are not credited where they are not.</summary>
+    internal Phrase Called() => Buried ? SelfPhrases.AxleBuried.With(Name)
+        : !(Load.Newtons > 0) ? SelfPhrases.AxleEmpty.With(Name)
+        : Flags.Count > 0 ? SelfPhrases.AxleOutside.With(Name, string.Join(", ", Flags.Select(f => f.Limit.Symbol)))
+        : Phrase.Name(Name);
 }

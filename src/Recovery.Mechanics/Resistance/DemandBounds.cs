@@ -1,4 +1,5 @@
 using System;
+using Recovery.Mechanics.Provenance;
 
 namespace Recovery.Mechanics.Resistance;
 
@@ -8,14 +9,13 @@ internal struct DemandBounds
     /// <summary>Rolling ratio of buried wheels at low, central and high (judgement).</summary>
     public const double RhoLow = 0.10, RhoCentral = 0.15, RhoHigh = 0.25;
 
-    private const int Between = 6;
+    /// <summary>Width, over its piece, to which a hollow is narrowed down.</summary>
+    private const double Narrowest = 1e-9;
 
-    /// <summary>Narrowings of the golden section: 0.618^16 of two steps of the grid, about a ten-thousandth of the interval.</summary>
-    private const int Narrowings = 16;
+    /// <summary>Step, over its piece, by which a slope is looked at.</summary>
+    private const double Step = 1e-6;
 
-    private const double Golden = 0.6180339887498949;
-
-    /// <summary>What a narrowing must win, of the sum: less is rounding, and the named floor stays.</summary>
+    /// <summary>What a floor must win, of the sum: less is rounding, and the floor with a name stays.</summary>
     private const double Won = 1e-9;
 
     /// <summary>Terms of the low.</summary>
@@ -89,55 +89,48 @@ internal struct DemandBounds
         Meets = a.MeetsHigh,
     };
 
-    /// <summary>The least (sign -1) or greatest (sign +1) sum over the interval of the floor: both ends, kinks that a formula gives, and points between.</summary>
+    /// <summary>The least (sign -1) or greatest (sign +1) sum over the interval of the floor. The greatest lies at an end or on a bend; the least may also lie in a hollow between two of them. Without a belly neither sum depends on the floor but for base shear, which is least and greatest at its ends.</summary>
     private static void Extreme(DemandFlat f, DemandState state, in DemandAssumptions a, int sign, out DemandTerms best)
     {
         double from = a.Strength.FloorLow, to = a.Strength.FloorHigh;
         state.Floor = from;
         DemandKernel.Compose(f, state, out best);
         if (!(to > from)) return;
-        Try(f, ref state, to, sign, ref best);
-        for (var i = 1; i <= Between; i++) Try(f, ref state, from + ((to - from) * i / (Between + 1)), sign, ref best);
-        if (f.BellyArea > 0)
-        {
-            Inside(f, ref state, UnderbodyKernel.ChangeOverFloor(f.Weight, f.BellyArea, f.WheelArea), from, to, sign, ref best);
-            Inside(f, ref state, BuriedWheelKernel.AdhesionCapPascals / f.AdhesionFactor, from, to, sign, ref best);
-            if (state.Sealed)
-            {
-                Inside(f, ref state, (BreakoutKernel.SuctionLimitPascals + (f.UnitWeight * f.BellyImmersion)) / (state.Uplift * UnderbodyKernel.BearingFactor), from, to, sign, ref best);
-                for (var i = 0; i < f.Count.Length; i++)
-                {
-                    var area = f.Count[i] * f.Width[i] * f.Contact[i];
-                    Inside(f, ref state, ((f.Load[i] / area) - (f.UnitWeight * f.Sinkage[i])) / UnderbodyKernel.BearingFactor, from, to, sign, ref best);
-                }
-            }
-
-            Narrow(f, state, a, sign, ref best);
-        }
+        Sum(f, ref state, to, sign, ref best);
+        if (!(f.BellyArea > 0)) return;
+        Span<double> floors = stackalloc double[FloorBends.Most(f.Count.Length) + 2];
+        var n = FloorBends.Of(f, state, from, to, floors);
+        for (var i = 0; i < n; i++) Sum(f, ref state, floors[i], sign, ref best);
+        if (sign > 0) return;
+        (floors[n], floors[n + 1]) = (from, to);
+        Sort(floors.Slice(0, n + 2));
+        for (var i = 0; i <= n; i++) Hollow(f, ref state, floors[i], floors[i + 1], ref best);
     }
 
-    /// <summary>A golden section round the least or greatest point found, because no grid meets every kink: a hollow where a wheel goes over to the wheel model, a peak where a face gives way to its step or the uplift to the axle that limits it. Without a belly neither sum depends on the floor but for base shear, which is greatest at its end.</summary>
-    private static void Narrow(DemandFlat f, DemandState state, in DemandAssumptions a, int sign, ref DemandTerms best)
+    /// <summary>The least between two bends, where the sum bends upwards: only where it falls away from both ends.</summary>
+    private static void Hollow(DemandFlat f, ref DemandState state, double left, double right, ref DemandTerms best)
     {
-        var step = (a.Strength.FloorHigh - a.Strength.FloorLow) / (Between + 1);
-        double from = Math.Max(a.Strength.FloorLow, best.Floor - step), to = Math.Min(a.Strength.FloorHigh, best.Floor + step);
-        if (!(to > from)) return;
-        double left = to - (Golden * (to - from)), right = from + (Golden * (to - from));
-        double atLeft = Sum(f, ref state, left, sign, ref best), atRight = Sum(f, ref state, right, sign, ref best);
-        for (var i = 0; i < Narrowings; i++)
+        var step = Step * (right - left);
+        if (!(step > 0) || !(Sum(f, ref state, left + step, -1, ref best) < Sum(f, ref state, left, -1, ref best)) || !(Sum(f, ref state, right - step, -1, ref best) < Sum(f, ref state, right, -1, ref best))) return;
+        Sum(f, ref state, Least(f, state, left, right), -1, ref best);
+    }
+
+    private static double Least(DemandFlat f, DemandState state, double left, double right) => GoldenSection.Crest(
+        floor =>
         {
-            if (sign * atLeft > sign * atRight)
-            {
-                (to, right, atRight) = (right, left, atLeft);
-                left = to - (Golden * (to - from));
-                atLeft = Sum(f, ref state, left, sign, ref best);
-            }
-            else
-            {
-                (from, left, atLeft) = (left, right, atRight);
-                right = from + (Golden * (to - from));
-                atRight = Sum(f, ref state, right, sign, ref best);
-            }
+            state.Floor = floor;
+            DemandKernel.Compose(f, state, out var terms);
+            return -terms.Total;
+        },
+        left,
+        right,
+        Narrowest * (right - left));
+
+    private static void Sort(Span<double> floors)
+    {
+        for (var i = 1; i < floors.Length; i++)
+        {
+            for (var k = i; k > 0 && floors[k] < floors[k - 1]; k--) (floors[k], floors[k - 1]) = (floors[k - 1], floors[k]);
         }
     }
 
@@ -147,17 +140,5 @@ internal struct DemandBounds
         DemandKernel.Compose(f, state, out var terms);
         if (sign * (terms.Total - best.Total) > Won * Math.Abs(best.Total)) best = terms;
         return terms.Total;
-    }
-
-    private static void Inside(DemandFlat f, ref DemandState state, double floor, double from, double to, int sign, ref DemandTerms best)
-    {
-        if (floor > from && floor < to) Try(f, ref state, floor, sign, ref best);
-    }
-
-    private static void Try(DemandFlat f, ref DemandState state, double floor, int sign, ref DemandTerms best)
-    {
-        state.Floor = floor;
-        DemandKernel.Compose(f, state, out var terms);
-        if (sign * (terms.Total - best.Total) > 0) best = terms;
     }
 }

@@ -104,6 +104,10 @@ internal sealed class DemandFlat
         : Load[axle] > 0 ? Math.Max(0, 1 - (bellyLoad * takes[axle] / Load[axle]))
         : 0;
 
+    /// <summary>Load of the belly beside which an axle still carries a share of its load: <see cref="Carry"/> the other way round; not reached where the belly takes nothing off the axle.</summary>
+    public double BellyLoadLeaving(int axle, double share) =>
+        BellyTakes is not { } takes ? Weight * (1 - share) : takes[axle] == 0 ? double.PositiveInfinity : Load[axle] * (1 - share) / takes[axle];
+
     /// <summary>Pull to climb the rigid step under a load; infinite from the hub upwards, under no load as well.</summary>
     public double StepForce(int axle, double load) => double.IsInfinity(Step[axle]) ? Step[axle] : load * Step[axle];
 

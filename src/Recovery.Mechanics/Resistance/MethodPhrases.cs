@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using System.Linq;
 using Recovery.Mechanics.Provenance;
 
 namespace Recovery.Mechanics.Resistance;
@@ -26,6 +27,9 @@ internal static class MethodPhrases
     public static readonly PhraseTemplate Share = New("share", "{0} ({1} %)");
 
     public static IReadOnlyList<PhraseTemplate> All => Known;
+
+    /// <summary>Phrases with "and" between them.</summary>
+    public static Phrase Both(List<Phrase> phrases) => phrases.Skip(1).Aggregate(phrases[0], (a, b) => And.With(a, b));
 
     private static PhraseTemplate New(string key, string english) => new(Known, "method." + key, english);
 }

@@ -38,7 +38,7 @@ internal static class MethodWords
         var factor = DepthRule.Factor(demand.DepthClass);
         var times = (factor == 1 ? MethodPhrases.Once : factor == 2 ? MethodPhrases.Twice : MethodPhrases.ThreeTimes).With();
         if (Downhill(demand) is { } help) known.Insert(0, help);
-        return known.Count > 0 ? MethodPhrases.RuleKnows.With(times, Both(known)) : MethodPhrases.RuleHeavy.With(times);
+        return known.Count > 0 ? MethodPhrases.RuleKnows.With(times, MethodPhrases.Both(known)) : MethodPhrases.RuleHeavy.With(times);
     }
 
     /// <summary>What the ground that falls along the pull does; null where the methods would lie as far apart without it.</summary>
@@ -52,9 +52,6 @@ internal static class MethodWords
     {
         var central = demand.CentralNewtons;
         var largest = demand.Terms.OrderByDescending(t => t.Central.Newtons).Take(2).ToList();
-        return MethodPhrases.SoilAbove.With(Both(largest.ConvertAll(t => MethodPhrases.Share.With(t.Called, Text.Number(100 * t.Central.Newtons / central, 2)))));
+        return MethodPhrases.SoilAbove.With(MethodPhrases.Both(largest.ConvertAll(t => MethodPhrases.Share.With(t.Called, Text.Number(100 * t.Central.Newtons / central, 2)))));
     }
-
-    /// <summary>Phrases with "and" between them.</summary>
-    private static Phrase Both(List<Phrase> phrases) => phrases.Skip(1).Aggregate(phrases[0], (a, b) => MethodPhrases.And.With(a, b));
 }

@@ -34,23 +34,23 @@ internal static class OwnWheels
         double locked = demand.CentralAs(locked: true), turning = demand.CentralAs(locked: false);
         var driven = Axles(demand).Where(a => a.Driven).ToList();
         var net = driven.Where(a => a.InRange).Sum(a => a.NetTraction.Newtons);
-        return new OwnWheelsWorth(locked - turning, net > 0 ? net : 0, OfTurning(demand, locked, turning) + "; " + OfTraction(driven, net));
+        return new OwnWheelsWorth(locked - turning, net > 0 ? net : 0, SelfPhrases.WorthOfDriving.With(OfTurning(demand, locked, turning), OfTraction(driven, net)));
     }
 
-    private static string OfTurning(PullDemand demand, double locked, double turning)
+    private static Phrase OfTurning(PullDemand demand, double locked, double turning)
     {
-        if (locked - turning > Little * turning) return demand.Bounds.Central.Locked ? "turning wheels against locked ones" : "turning wheels against locked ones (the central demand has them turning already)";
-        if (!demand.Compiled.Flat.Braked.Any(b => b)) return "no axle can lock, so turning saves nothing";
-        return locked < turning ? "sliding over this weak floor takes less than rolling in it, so turning saves nothing" : "sliding takes hardly more than rolling here, so turning saves little or nothing";
+        if (locked - turning > Little * turning) return (demand.Bounds.Central.Locked ? SelfPhrases.AgainstLocked : SelfPhrases.AgainstLockedTurning).With();
+        if (!demand.Compiled.Flat.Braked.Any(b => b)) return SelfPhrases.NoneLocks.With();
+        return (locked < turning ? SelfPhrases.SlidingLess : SelfPhrases.SlidingAlike).With();
     }
 
-    private static string OfTraction(IReadOnlyList<AxleTraction> driven, double net)
+    private static Phrase OfTraction(IReadOnlyList<AxleTraction> driven, double net)
     {
-        if (driven.Count == 0) return "no axle is driven, so there is no traction to add";
-        if (net > 0) return "the net traction of the " + string.Join(" and ", driven.Where(a => a.InRange).Select(a => a.Name)) + " is in the figure";
-        if (driven.Any(a => a.InRange)) return "no traction is added: the wheels grip no more than they need to roll";
+        if (driven.Count == 0) return SelfPhrases.NoneDriven.With();
+        if (net > 0) return SelfPhrases.NetCounted.With(MethodPhrases.Both(driven.Where(a => a.InRange).Select(a => Phrase.Name(a.Name)).ToList()));
+        if (driven.Any(a => a.InRange)) return SelfPhrases.NoMoreThanRolling.With();
         return driven.All(a => a.Buried)
-            ? "no traction is added: a buried wheel is in no wheel model's range"
-            : "no traction is added: " + string.Join(", ", driven.Select(a => a.Name + a.WhyNot()));
+            ? SelfPhrases.NoTractionBuried.With()
+            : SelfPhrases.NoTraction.With(Phrase.List(driven.Select(a => a.Called()).ToList()));
     }
 }

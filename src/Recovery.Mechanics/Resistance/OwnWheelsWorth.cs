@@ -7,11 +7,11 @@ namespace Recovery.Mechanics.Resistance;
 /// <remarks>Locked wheels less turning ones, plus the net traction of driven wheels that roll within the range of the wheel model. A buried wheel is in no model's range, so it adds nothing. A resource listed apart: nothing of it is taken off the demand.</remarks>
 public sealed record OwnWheelsWorth
 {
-    internal OwnWheelsWorth(double turning, double traction, string reason)
+    internal OwnWheelsWorth(double turning, double traction, Phrase reason)
     {
         Turning = Force.FromNewtons(turning);
         Traction = Force.FromNewtons(traction);
-        Reason = reason;
+        Why = reason;
     }
 
     /// <summary>Gets what turning wheels save against locked ones; negative where sliding would take less.</summary>
@@ -24,7 +24,9 @@ public sealed record OwnWheelsWorth
     public Force Total => Force.FromNewtons(Turning.Newtons + Traction.Newtons);
 
     /// <summary>Gets where the figure comes from, and why a part of it is nothing or little.</summary>
-    public string Reason { get; }
+    public string Reason => Why.ToString();
+
+    internal Phrase Why { get; }
 
     /// <summary>Gives the worth in one line, invariant culture.</summary>
     /// <returns>Total and reason.</returns>

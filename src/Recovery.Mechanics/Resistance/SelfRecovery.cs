@@ -57,7 +57,9 @@ public sealed class SelfRecovery
     public Pressure RatingConeIndex => Demand.Stuck.Soil.RatingConeIndex;
 
     /// <summary>Gets what can be said, in words without units. The two bands it sets against each other are <see cref="NetTraction"/> and <see cref="Holding"/>; gross traction is never set against the demand, because wheels that slip cost more to roll than the towed wheels of the demand.</summary>
-    public string Statement => SelfRecoverySteps.Words(this);
+    public string Statement => Words.ToString();
+
+    internal Phrase Words => SelfRecoverySteps.Words(this);
 
     /// <summary>Works out whether a stuck machine can move itself.</summary>
     /// <param name="stuck">The machine in its hole, with its present loads. Its wheels are taken to turn: it drives them.</param>

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using Recovery.Mechanics.Machines;
+using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Terramechanics;
 using UnitsNet;
 
@@ -22,85 +23,84 @@ internal static class SelfRecoveryActions
         foreach (var load in stuck.Machine.Loads)
         {
             if (load.Kind is not (LoadKind.Payload or LoadKind.Detachable)) continue;
-            steps.Add(Lighter((load.Kind == LoadKind.Payload ? "unload " : "take off ") + load.Name, demand, stuck.Without(load.Name), before));
+            steps.Add(Lighter((load.Kind == LoadKind.Payload ? SelfPhrases.Unload : SelfPhrases.TakeOff).With(load.Name), demand, stuck.Without(load.Name), before));
             all = all.Without(load.Name);
         }
 
         if (stuck.Machine.Axles.Any(a => a.Tyre.LowestInflation is { } lowest && lowest.Pascals < a.Tyre.Inflation.Pascals))
         {
-            steps.Add(Lighter("lowest inflation", demand, stuck.Deflated(), before));
+            steps.Add(Lighter(SelfPhrases.Inflation.With(), demand, stuck.Deflated(), before));
             all = all.Deflated();
         }
 
         if (stuck.AnyWheelBuried && stuck.DugSlope is null)
         {
             var slope = Angle.FromRadians(Math.Atan(CompiledStuckMachine.ExitCentral));
-            steps.Add(OfTheHole("dig out to 1:6", demand, stuck.Dug(slope), before, "that number is for wheels that roll, and digging takes soil from wheels that are sunk"));
+            steps.Add(OfTheHole(SelfPhrases.Dig.With(), demand, stuck.Dug(slope), before, SelfPhrases.DigStays));
             all = all.Dug(slope);
         }
 
         if (stuck.Seal != Seal.Vented && (stuck.AnyWheelBuried || stuck.Belly is not null))
         {
-            steps.Add(OfTheHole("vent", demand, stuck.Vented(), before, "that number is for wheels that roll, which nothing sucks down"));
+            steps.Add(OfTheHole(SelfPhrases.Vent.With(), demand, stuck.Vented(), before, SelfPhrases.VentStays));
             all = all.Vented();
         }
 
         if (stuck.Belly is not null)
         {
-            steps.Add(OfTheHole("free the belly", demand, stuck.WithBellyFreed(), before, "that number counts the whole load on the wheels already; freed, they carry it"));
+            steps.Add(OfTheHole(SelfPhrases.FreeBelly.With(), demand, stuck.WithBellyFreed(), before, SelfPhrases.BellyStays));
             all = all.WithBellyFreed();
         }
 
-        if (steps.Count > 1) steps.Add(Lighter("all of it", demand, all, before));
+        if (steps.Count > 1) steps.Add(Lighter(SelfPhrases.AllOfIt.With(), demand, all, before));
         steps.Add(Turned(demand, before));
         return steps.AsReadOnly();
     }
 
-    private static SelfRecoveryStep Lighter(string name, PullDemand before, StuckMachine after, double index)
+    private static SelfRecoveryStep Lighter(Phrase name, PullDemand before, StuckMachine after, double index)
     {
         var critical = SelfRecoverySteps.Critical(after);
         return new SelfRecoveryStep(name, critical, index, before, PullDemand.Estimate(after), NoSoil(after, critical, index) ?? Remark(before.Stuck, after, critical, index));
     }
 
     /// <summary>A step that changes the hole and not the wheels: the index stays by the way it is defined, what holds the machine does not.</summary>
-    private static SelfRecoveryStep OfTheHole(string name, PullDemand before, StuckMachine after, double index, string because)
+    private static SelfRecoveryStep OfTheHole(Phrase name, PullDemand before, StuckMachine after, double index, PhraseTemplate stays)
     {
         var critical = SelfRecoverySteps.Critical(after);
         var demand = PullDemand.Estimate(after);
-        return new SelfRecoveryStep(name, critical, index, before, demand, NoSoil(after, critical, index) ?? "does not move it, because " + because + (Math.Abs(demand.CentralNewtons - before.CentralNewtons) < 1 ? "; nor does it change what holds it" : string.Empty));
+        return new SelfRecoveryStep(name, critical, index, before, demand, NoSoil(after, critical, index) ?? (Math.Abs(demand.CentralNewtons - before.CentralNewtons) < 1 ? SelfPhrases.HoldsAlike.With(stays.With()) : stays.With()));
     }
 
     private static SelfRecoveryStep Turned(PullDemand before, double index)
     {
         StuckMachine stuck = before.Stuck, after = stuck.DrawnTheOtherWay();
         var critical = SelfRecoverySteps.Critical(after);
-        var remark = NoSoil(after, critical, index) ?? (after.Grade.Radians > 0 ? "the ground rises that way" : after.Grade.Radians < 0 ? "the ground falls that way" : "does not move it, because the ground is level along the pull");
-        if (stuck.DugSlope is not null || stuck.ExitSlope is not null || stuck.MeetsUncutSoil is not null) remark += "; what was dug and measured belongs to the other side";
+        var remark = NoSoil(after, critical, index) ?? (after.Grade.Radians > 0 ? SelfPhrases.Rises : after.Grade.Radians < 0 ? SelfPhrases.FallsThatWay : SelfPhrases.LevelGround).With();
+        if (stuck.DugSlope is not null || stuck.ExitSlope is not null || stuck.MeetsUncutSoil is not null) remark = SelfPhrases.OtherSide.With(remark);
         var driven = after.Machine.Axles.Where(a => a.Driven).ToList();
-        if (driven.Any(a => a.TyresThatBite(PullDirection.Rearwards) == 0)) remark += after.Direction == PullDirection.Rearwards ? "; its lugs do not bite that way, which no number here counts" : "; its lugs bite that way, which no number here counts";
-        return new SelfRecoveryStep(after.Direction == PullDirection.Forwards ? "turn round, out forwards" : "turn round, out rearwards", critical, index, before, PullDemand.Estimate(after), remark);
+        if (driven.Any(a => a.TyresThatBite(PullDirection.Rearwards) == 0)) remark = (after.Direction == PullDirection.Rearwards ? SelfPhrases.LugsAgainst : SelfPhrases.LugsBite).With(remark);
+        return new SelfRecoveryStep((after.Direction == PullDirection.Forwards ? SelfPhrases.TurnForwards : SelfPhrases.TurnRearwards).With(), critical, index, before, PullDemand.Estimate(after), remark);
     }
 
     /// <summary>Why a step leaves a machine without a number that had none; null where there is one before or after.</summary>
-    private static string? NoSoil(StuckMachine after, double critical, double before) =>
+    private static Phrase? NoSoil(StuckMachine after, double critical, double before) =>
         !double.IsNaN(critical) || !double.IsNaN(before) ? null
-        : after.Machine.Axles.Any(a => a.Driven) ? "does not move it, because its driven wheels do not hold it on any soil"
-        : "does not move it, because no axle is driven";
+        : (after.Machine.Axles.Any(a => a.Driven) ? SelfPhrases.NoSoilHolds : SelfPhrases.NoAxle).With();
 
-    private static string Remark(StuckMachine stuck, StuckMachine after, double critical, double before)
+    private static Phrase? Remark(StuckMachine stuck, StuckMachine after, double critical, double before)
     {
-        if (double.IsNaN(critical)) return "it takes the load off the driven wheels";
+        if (double.IsNaN(critical)) return SelfPhrases.LoadOff.With();
         if (!(critical > before * (1 - Little))) return Softer(stuck, after);
         double[] was = LoadsOf(stuck), now = LoadsOf(after);
         var raised = Enumerable.Range(0, now.Length).Where(i => now[i] > was[i] + 1).Select(i => stuck.Machine.Axles[i].Name).ToList();
-        if (raised.Count > 0) return "it puts load on the " + string.Join(", ", raised);
-        return critical > before * (1 + Little) ? "it takes load off the wheels that grip best" : "does not move it, because it changes little for the wheels that decide";
+        if (raised.Count > 0) return SelfPhrases.LoadOn.With(string.Join(", ", raised));
+        return critical > before * (1 + Little) ? SelfPhrases.BestGrip.With() : SelfPhrases.LittleChange.With();
     }
 
-    private static string Softer(StuckMachine stuck, StuckMachine after) =>
+    private static Phrase? Softer(StuckMachine stuck, StuckMachine after) =>
         Enumerable.Range(0, stuck.Sinkage.Count).Any(i => after.Machine.Axles[i].Tyre.Inflation.Pascals < stuck.Machine.Axles[i].Tyre.Inflation.Pascals)
         && CompiledStuckMachine.From(after, after.Machine.Resolve(Suspension.Undeclared)).Flat.GreatestDeflection > BrixiusKernel.MostDeflection
-            ? "deflection of the tyres counted to 30 % of section height, the end of the fit" : string.Empty;
+            ? SelfPhrases.EndOfFit.With() : null;
 
     private static double[] LoadsOf(StuckMachine stuck) => CompiledStuckMachine.From(stuck, stuck.Machine.Resolve(Suspension.Undeclared)).Flat.Load;
 }

@@ -7,9 +7,9 @@ namespace Recovery.Mechanics.Resistance;
 /// <summary>What one step does to a stuck machine that is to move itself: to the soil it needs, to its grip and to what holds it.</summary>
 public sealed record SelfRecoveryStep
 {
-    internal SelfRecoveryStep(string name, double critical, double before, PullDemand was, PullDemand demand, string remark)
+    internal SelfRecoveryStep(Phrase name, double critical, double before, PullDemand was, PullDemand demand, Phrase? remark)
     {
-        Name = name;
+        Called = name;
         CriticalConeIndex = double.IsNaN(critical) ? null : Pressure.FromPascals(critical);
         Change = double.IsNaN(critical) || double.IsNaN(before) ? null : Pressure.FromPascals(critical - before);
         ReadingSuffices = critical <= was.Stuck.Soil.RatingConeIndex.Pascals;
@@ -17,11 +17,11 @@ public sealed record SelfRecoveryStep
         Holds = Force.FromNewtons(demand.CentralNewtons);
         HoldsChange = Force.FromNewtons(demand.CentralNewtons - was.CentralNewtons);
         (Outlook, NetTraction, Holding) = SelfRecoverySteps.Balance(demand, OwnWheels.Axles(demand));
-        Remark = remark;
+        Why = remark;
     }
 
     /// <summary>Gets what is done.</summary>
-    public string Name { get; }
+    public string Name => Called.ToString();
 
     /// <summary>Gets the critical cone index after it, wheels rolling; null where no soil would do.</summary>
     public Pressure? CriticalConeIndex { get; }
@@ -51,7 +51,11 @@ public sealed record SelfRecoveryStep
     public ForceBand? Holding { get; }
 
     /// <summary>Gets why the critical index did not move, moved so little or the wrong way; empty where it did what one expects.</summary>
-    public string Remark { get; }
+    public string Remark => Why?.ToString() ?? string.Empty;
+
+    internal Phrase Called { get; }
+
+    internal Phrase? Why { get; }
 
     /// <summary>Gives the step in one line, invariant culture.</summary>
     /// <returns>Name, critical index with its change, remark, demand with its change.</returns>

@@ -35,16 +35,16 @@ internal static class SelfRecoverySteps
         return (outlook, net, hold);
     }
 
-    public static string Words(SelfRecovery self)
+    public static Phrase Words(SelfRecovery self)
     {
         var driven = self.Axles.Where(a => a.Driven).ToList();
         return self.Outlook switch
         {
-            SelfRecoveryOutlook.NotDriven => "No axle is driven, so it cannot move itself.",
-            SelfRecoveryOutlook.NoModel => "No number answers: the wheels of the " + string.Join(", ", driven.Where(a => a.Buried).Select(a => a.Name)) + " are buried, and a buried wheel is in no wheel model's range.",
-            SelfRecoveryOutlook.Held => "It stays: at the best of its soil its driven wheels keep less, net of what they cost to roll while they slip, than holds it beside that at the least." + Left(driven),
-            SelfRecoveryOutlook.MovesItself => "It moves itself by the wheel model: over the whole of its soil its driven wheels keep more, net of what they cost to roll while they slip, than holds it beside that.",
-            _ => "Undecided: what its driven wheels keep, net of what they cost to roll while they slip, and what holds it beside that overlap" + (driven.All(a => a.InRange) ? "." : ", and the wheel model is left.") + Left(driven),
+            SelfRecoveryOutlook.NotDriven => SelfPhrases.NotDriven.With(),
+            SelfRecoveryOutlook.NoModel => SelfPhrases.NoModel.With(string.Join(", ", driven.Where(a => a.Buried).Select(a => a.Name))),
+            SelfRecoveryOutlook.Held => SelfPhrases.Held.With(Left(driven)),
+            SelfRecoveryOutlook.MovesItself => SelfPhrases.Moves.With(),
+            _ => (driven.All(a => a.InRange) ? SelfPhrases.Overlap : SelfPhrases.OverlapLeft).With(Left(driven)),
         };
     }
 
@@ -54,7 +54,7 @@ internal static class SelfRecoverySteps
         foreach (var axle in self.Axles)
         {
             if (!(axle.Load.Newtons > 0)) continue;
-            string w = Text.Number(axle.Load.Kilonewtons), n = Text.Number(axle.Numeric), note = axle.WhyNot();
+            string w = Text.Number(axle.Load.Kilonewtons), n = Text.Number(axle.Numeric), note = axle.Called().ToString().Substring(axle.Name.Length);
             working.Step("B_n", "wheel numeric, " + axle.Name, "(CI b d/W)(1 + 5 delta/h)/(1 + 3 b/d)", (self.Demand.Stuck.Belly is null ? "load " : "load beside the belly ") + w + " kN" + note, n, TerramechanicsSources.Brixius);
             if (axle.Driven) working.Step("GT", "gross traction, " + axle.Name, "W (0.88 (1 - e^(-0.1 B_n))(1 - e^(-7.5 s)) + 0.04)", w + ", B_n " + n + ", s 0.3", Text.Kilonewtons(axle.GrossTraction.Newtons), TerramechanicsSources.Brixius);
             working.Step("MR", "motion resistance, " + axle.Name, "W (1/B_n + 0.04 + 0.5 s/sqrt(B_n))", w + ", B_n " + n + (axle.Driven ? ", s 0.3" : ", s 0"), Text.Kilonewtons(axle.MotionResistance.Newtons), TerramechanicsSources.Brixius);
@@ -68,10 +68,10 @@ internal static class SelfRecoverySteps
 
     private static double CriticalOf(DemandFlat f) => CriticalIndexKernel.Find(f.NumericPerPascal, f.Load, f.Driven, f.Weight * f.GradeSine, BrixiusConstants.Radial);
 
-    private static string Left(List<AxleTraction> driven)
+    private static object Left(List<AxleTraction> driven)
     {
-        var left = driven.Where(a => !a.InRange).Select(a => a.Name + a.WhyNot()).ToList();
-        return left.Count == 0 ? string.Empty : " Listed, not credited: " + string.Join(", ", left) + ".";
+        var left = driven.Where(a => !a.InRange).Select(a => a.Called()).ToList();
+        return left.Count == 0 ? string.Empty : SelfPhrases.NotCredited.With(Phrase.List(left));
     }
 
     /// <summary>Net traction of the driven axles at one cone index, N.</summary>

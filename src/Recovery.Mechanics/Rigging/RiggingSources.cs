@@ -19,6 +19,7 @@ internal static class RiggingSources
     public static readonly Source WetOther = new("wet-other", "Wet polyester and HMPE 1.00", Standing.FromMemory);
     public static readonly Source Bridle = new("bridle-statics", "Two-leg bridle and running eye by statics; friction by the capstan rule", Standing.Derived);
     public static readonly Source WebbingFriction = new("webbing-friction", "Friction of webbing on webbing 0.15 to 0.30", Standing.FromMemory);
+    public static readonly Source TensionShares = new("0027-nd-shares", "Shares of the two parts of a line over a pin or sheave: 0027/ND rev 11.2 s. 5.8, as reproduced", Standing.Secondary);
     public static readonly Source Bight = new("strap-on-strap", "Strap on strap 0.5 where no figure of the maker is known", Standing.FromMemory);
     public static readonly Source ShackleAxis = new("shackle-off-axis", "Shackle off its axis: bins of WAC 296-155-33905 Figure 17 with the percentages of ASME B30.26", Standing.Secondary);
     public static readonly Source Levels = new("rig-levels", "Levels of stop and caution around the published floor 2.3: engineering judgement of this library", Standing.Judgement);
@@ -33,7 +34,7 @@ internal static class RiggingSources
     /// <summary>All sources of the room.</summary>
     public static IEnumerable<Source> All { get; } =
     [
-        DesignFactorUs, DesignFactorEu, DesignFactorAu, ShockedTowLine, PartialFactors, LoadFactor, ShacklePeak, Choker, ChokeAngle, WetNylon, WetOther, Bridle, WebbingFriction, Bight,
+        DesignFactorUs, DesignFactorEu, DesignFactorAu, ShockedTowLine, PartialFactors, LoadFactor, ShacklePeak, Choker, ChokeAngle, WetNylon, WetOther, Bridle, WebbingFriction, TensionShares, Bight,
         ShackleAxis, Levels, RejectCriteria, UnknownRating, AttachmentDeaths, ScrewPin, BridleGates, SoftEye, SlidingStrap, .. GearSources.All,
     ];
 }

@@ -74,6 +74,53 @@ public class FibreTableTests
     public void The_dynamic_laws_side_by_side_match(CheckRow row) =>
         row.MatchesList("ratio", row.SiList("c").Zip(row.SiList("Lm"), (c, load) => FibreTable.Dynamic.Single(l => l.Constant == c).OverQuasiStatic(Frac(load))).ToList());
 
+    [Theory]
+    [CheckRows("lines", "braid-mended")]
+    public void The_mended_size_takes_its_SI_column(CheckRow row)
+    {
+        var rope = FibreTable.BraidedNylon.Single(r => r.BreakIsInferred);
+        row.Matches(("AE", rope.AxialStiffness.Newtons));
+        Assert.Equal((row.Si("AE_SI"), 1.8), (rope.AxialStiffness.Newtons, Math.Round(rope.Diameter.Inches, 9)));
+        Assert.Equal(110, rope.BreakingForce.KilopoundsForce, 0.5);
+        Assert.Equal(Standing.Derived, rope.Source.Standing);
+        Assert.Contains("break inferred", rope.ToString(), StringComparison.Ordinal);
+        Assert.All(FibreTable.BraidedNylon.Where(r => !r.BreakIsInferred), r => Assert.Equal(Standing.Primary, r.Source.Standing));
+        Assert.Equal(FibreTable.BraidedNylon.OrderBy(r => r.Diameter.Meters).Select(r => r.BreakingForce.Newtons), FibreTable.BraidedNylon.Select(r => r.BreakingForce.Newtons).Order());
+    }
+
+    [Theory]
+    [CheckRows("lines", "mooring-fit")]
+    public void Stiffness_by_the_mooring_fits_matches(CheckRow row)
+    {
+        MooringLineFit wire = Fit(LineKind.WireRopeSheathed), chain = Fit(LineKind.ChainR4);
+        Assert.Equal((row.Si("EA_wire"), row.Si("MBL_wire")), (wire.StiffnessPerDiameterSquared.Pascals, wire.StrengthPerDiameterSquared.Pascals));
+        Assert.Equal((row.Si("EA_chain"), row.Si("MBL_chain")), (chain.StiffnessPerDiameterSquared.Pascals, chain.StrengthPerDiameterSquared.Pascals));
+        row.Matches(("wire", wire.RelativeStiffness), ("chain", chain.RelativeStiffness));
+        row.Matches(("wire", LineMaterial.SheathedWireRope.Stiff), ("chain", LineMaterial.StudlessChainR4.Soft));
+        Assert.Equal((Standing.Secondary, Standing.Secondary), (LineMaterial.SheathedWireRope.Source.Standing, chain.Source.Standing));
+        Assert.Equal("WireRopeSheathed: EA/MBS 95 (reported)", wire.ToString());
+    }
+
+    [Theory]
+    [CheckRows("lines", "laid-rope-mass")]
+    public void Mass_of_a_laid_rope_matches(CheckRow row)
+    {
+        var laid = FibreTable.Masses.Single(m => m.Source == LinesSources.LaidPolyester);
+        row.Matches(("strength_per_mass", laid.KilonewtonMetresPerKilogram * 1000), ("m_line_60t", laid.HeaviestOf(N(row.Si("MBS"))).KilogramsPerMeter));
+    }
+
+    [Fact]
+    public void Mass_by_strength_is_a_band_whose_light_end_recoils_faster()
+    {
+        Assert.All(FibreTable.Masses, m => Assert.True(m.Lightest > 0 && m.Lightest <= m.Heaviest && m.LightestOf(KN(100)) <= m.HeaviestOf(KN(100))));
+        Assert.All(FibreTable.Masses, m => Assert.Equal(Standing.Secondary, m.Source.Standing));
+        var nylon = FibreTable.Masses.Single(m => m.Name == "nylon rope");
+        Assert.Equal(0.267, nylon.LightestOf(KN(100)).KilogramsPerMeter, 1e-12);
+        Assert.Equal(0.283, nylon.HeaviestOf(KN(100)).KilogramsPerMeter, 1e-12);
+        Assert.Equal("nylon rope: 2.67 to 2.83 g/m per kN (reported)", nylon.ToString());
+        Assert.Throws<ArgumentOutOfRangeException>(() => nylon.LightestOf(KN(0.09)));
+    }
+
     [Fact]
     public void Every_number_has_its_standing_and_every_band_holds_its_reference()
     {
@@ -87,4 +134,6 @@ public class FibreTableTests
     }
 
     private static BraidedNylonRope Braid(CheckRow row) => FibreTable.BraidedNylon.Single(r => Math.Abs(r.Diameter.Meters - row.Si("diameter")) < 1e-6);
+
+    private static MooringLineFit Fit(LineKind kind) => FibreTable.Fits.Single(f => f.Kind == kind);
 }

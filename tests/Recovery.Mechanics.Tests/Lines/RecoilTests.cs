@@ -4,6 +4,7 @@ using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
 using Recovery.Mechanics.Lines;
+using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Tests.Support;
 using UnitsNet;
 using Xunit;
@@ -144,6 +145,22 @@ public class RecoilTests
     [Theory]
     [CheckRows("lines", "tip-against-report")]
     public void The_tip_comes_near_what_was_reported(CheckRow row) => row.Matches(("v", RecoilKernel.Line(row.Si("T"), ElasticKernel.Impedance(row.Si("EA"), row.Si("m_line")))));
+
+    [Theory]
+    [CheckRows("lines", "published-speed")]
+    public void Published_speeds_in_SI_match(CheckRow row) => row.MatchesList("v", row.Word("key").Split('|').Select(key => PublishedRecoilSpeeds.All.Single(s => s.Key == key).High.MetersPerSecond).ToList());
+
+    [Fact]
+    public void Published_speeds_stand_with_their_authors_slowest_first()
+    {
+        Assert.All(PublishedRecoilSpeeds.All, s => Assert.Contains(s.Source.Citation, s.ToString(), StringComparison.Ordinal));
+        Assert.All(PublishedRecoilSpeeds.All, s => Assert.Equal(Standing.Primary, s.Source.Standing));
+        Assert.Equal(PublishedRecoilSpeeds.All.Select(s => s.High.MetersPerSecond).Order(), PublishedRecoilSpeeds.All.Select(s => s.High.MetersPerSecond));
+        var hook = PublishedRecoilSpeeds.All.Single(s => s.Key == "nylon-hook");
+        Assert.Equal(268.224, hook.Low.MetersPerSecond, 1e-9);
+        Assert.Equal(312.928, hook.High.MetersPerSecond, 1e-9);
+        Assert.StartsWith("hook thrown by a nylon rope: 268 m/s to 313 m/s (", hook.ToString(), StringComparison.Ordinal);
+    }
 
     [Theory]
     [InlineData(0.01)]

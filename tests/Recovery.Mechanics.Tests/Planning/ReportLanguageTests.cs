@@ -21,6 +21,9 @@ public class ReportLanguageTests
     /// <summary>No plan is known whose low comes out above its central; the words stand for the case that the kernel guards against.</summary>
     private const string NotSeen = "bound.takes-central";
 
+    /// <summary>Words of machines that no story has; <c>SelfPhraseTests</c> says them of others.</summary>
+    private static readonly string[] SaidOfOtherMachines = ["own.not-driven", "own.overlap", "own.axle-empty", "own.no-soil-holds", "own.no-axle", "own.load-on", "own.best-grip", "own.little-change", "own.end-of-fit", "own.none-locks", "own.sliding-less", "own.none-driven", "own.no-more-than-rolling"];
+
     /// <summary>A language in which every text is its own key, with its values.</summary>
     private static ReportLanguage Keys { get; } = new("keys", ReportLanguage.EnglishTexts.Select(t => new KeyValuePair<string, string>(t.Key, "[" + t.Key + "]" + string.Concat(Enumerable.Range(0, 9).Select(i => "{" + i + "}").Where(f => t.Value.Contains(f, StringComparison.Ordinal)))))
         .Concat(FindingCatalogue.All.Select(d => new KeyValuePair<string, string>("finding." + d.Id + ".message", "[" + d.Id + "]{subject}")))
@@ -53,7 +56,7 @@ public class ReportLanguageTests
         said += string.Concat(HazardAreaList.Of(plans[0].Assess(), wording).Select(area => area.Centre));
         said += string.Concat(Measures().Select(m => wording.Title(m) + wording.Caution(m)));
         said += string.Concat(Records().Select(r => r.ToDocument(DisplayUnits.Metric, Keys).ToMarkdown()));
-        Assert.Equal(string.Empty, string.Join(" ", ReportLanguage.EnglishTexts.Keys.Where(k => k != NotSeen && !said.Replace("\\_", "_", StringComparison.Ordinal).Contains("[" + k + "]", StringComparison.Ordinal))));
+        Assert.Equal(string.Empty, string.Join(" ", ReportLanguage.EnglishTexts.Keys.Where(k => k != NotSeen && !SaidOfOtherMachines.Contains(k) && !said.Replace("\\_", "_", StringComparison.Ordinal).Contains("[" + k + "]", StringComparison.Ordinal))));
     }
 
     [Fact]

@@ -113,7 +113,7 @@ public class DemandPropertyTests
             low.Floor = high.Floor = compiled.Assumptions.Strength.FloorLow + ((compiled.Assumptions.Strength.FloorHigh - compiled.Assumptions.Strength.FloorLow) * i / 500);
             DemandKernel.Compose(compiled.Flat, low, out var l);
             DemandKernel.Compose(compiled.Flat, high, out var h);
-            if (l.Total < d.Total.LowNewtons - (1e-4 * Math.Abs(d.Total.LowNewtons)) || h.Total > d.Total.HighNewtons + (1e-4 * Math.Abs(d.Total.HighNewtons))) return false;
+            if (l.Total < d.Total.LowNewtons - (1e-8 * Math.Abs(d.Total.LowNewtons)) || h.Total > d.Total.HighNewtons + (1e-8 * Math.Abs(d.Total.HighNewtons))) return false;
         }
 
         return true;
@@ -132,7 +132,7 @@ public class DemandPropertyTests
             DemandKernel.Compose(flat, low, out var l);
             DemandKernel.Compose(flat, turning, out var t);
             DemandKernel.Compose(flat, locked, out var s);
-            if (Math.Max(t.Total, s.Total) > d.Total.HighNewtons * (1 + 1e-5) || l.Total < d.Total.LowNewtons * (1 - 1e-5)) return false;
+            if (Math.Max(t.Total, s.Total) > d.Total.HighNewtons * (1 + 1e-8) || l.Total < d.Total.LowNewtons * (1 - 1e-8)) return false;
         }
 
         return true;

@@ -17,6 +17,10 @@ public class RatingTests
     public void Kilonewtons_in_tonnes(CheckRow row) => row.Matches(("mass_equivalent", Marking.In(Marking.Kilonewtons(row.Si("value") / 1000).Force!.Value, MarkingUnit.Tonne) * 9806.65));
 
     [Theory]
+    [CheckRows("lines", "tonnes-as-force")]
+    public void Tonnes_of_a_marking_in_kilonewtons(CheckRow row) => row.Matches(("MBS", Rating.BreakingStrength(Marking.Tonnes(row.Printed("value"))).Breaking!.Value.Newtons));
+
+    [Theory]
     [CheckRows("rigging", "units-pound")]
     public void Pounds_are_pounds_force(CheckRow row)
     {
