@@ -44,18 +44,22 @@ public sealed class ClearanceSweep
         return least is { } metres ? Length.FromMeters(metres) : null;
     }
 
-    /// <summary>Gives what follows: a line that fouls as found stops the job, one that fouls within the motion is a caution with the rise at which to stop and rig anew.</summary>
+    /// <summary>Gives what follows: a line that fouls as found stops the job, one that fouls within the motion is a caution with the rise, or over the ground the way, at which to stop and rig anew.</summary>
     /// <returns>The findings; empty where the line stays clear.</returns>
     public IReadOnlyList<Finding> Findings()
     {
         var findings = new List<Finding>();
         foreach (var obstacle in Obstacles.Where(o => o.FoulsAsFound)) findings.Add(new Finding(LinesFindings.FoulsMachine, LinesPhrases.BearsOn.With(obstacle.Name)));
-        if (findings.Count == 0 && FirstContact is { } first) findings.Add(new Finding(LinesFindings.FoulsInClimb, "the " + first.Name + Travel(first), Way.FrontRise.Meters, first.RiseAtContact!.Value.Meters, "m"));
+        if (findings.Count == 0 && FirstContact is { } first)
+        {
+            double share = first.ContactAt!.Value.DecimalFractions, advance = Way.Advance.Meters;
+            findings.Add(first.IsGround && advance > 0
+                ? new Finding(LinesFindings.MeetsGround, LinesPhrases.The.With(first.Name), advance, advance * share, "m")
+                : new Finding(LinesFindings.FoulsInClimb, advance > 0 ? LinesPhrases.TheAfter.With(first.Name, Text.With(advance * share, "m", 2)) : LinesPhrases.The.With(first.Name), Way.FrontRise.Meters, Way.FrontRise.Meters * share, "m"));
+        }
+
         return findings.AsReadOnly();
     }
-
-    /// <summary>How far the casualty has come on then: without it a hump met on the level would be told by a climb of nothing.</summary>
-    private string Travel(ObstacleClearance met) => Way.Advance.Meters > 0 ? " (after " + Text.With(Way.Advance.Meters * met.ContactAt!.Value.DecimalFractions, "m", 2) + " of its way)" : string.Empty;
 
     /// <summary>Gives the worst place in words, invariant culture.</summary>
     /// <returns>The worst obstacle.</returns>

@@ -23,8 +23,8 @@ internal static class LinesFindings
     public static readonly FindingDefinition FoulsMachine = new(
         "line.fouls",
         Severity.Stop,
-        "The line fouls the machine: {subject}.",
-        "Dig the belly free along the line, or use a bridle long enough for its apex to lie behind the tail with legs that pass beside the belly.",
+        "The line does not run free: {subject}.",
+        "Dig the belly free along the line, or use a bridle long enough for its apex to lie behind the tail with legs that pass beside the belly. Of a hump on the ground take the top off, or stand the puller where the line clears it.",
         GeneralSources.Statics);
 
     public static readonly FindingDefinition FoulsInClimb = new(
@@ -34,11 +34,18 @@ internal static class LinesFindings
         "Stop the pull at that rise and rig anew; a longer line is flatter.",
         GeneralSources.Judgement);
 
+    public static readonly FindingDefinition MeetsGround = new(
+        "line.meets-ground",
+        Severity.Caution,
+        "The line is clear as found but bears on {subject} once the machine has come {available} on; it is to be drawn {required}. Stop there and rig anew.",
+        "Take the top off, stand the puller where the line clears it, or stop at that way and rig anew: a line that bears on an edge is cut and bent there, and throws what it bears on.",
+        GeneralSources.Judgement);
+
     public static readonly FindingDefinition GeometryUnknown = new(
         "line.path-not-checked",
         Severity.Caution,
         "Where the line runs under and past {subject} was not given, so its clearance was not checked.",
-        "Give tail, belly and underside heights; look at the line with a little tension on before the pull.",
+        "Give tail, belly and underside heights, and place and height of the attachment; look at the line with a little tension on before the pull.",
         GeneralSources.Trade);
 
     public static readonly FindingDefinition ElasticTail = new(
@@ -98,5 +105,5 @@ internal static class LinesFindings
         LinesSources.TetherArrest);
 
     /// <summary>All kinds of the room.</summary>
-    public static IEnumerable<FindingDefinition> All { get; } = [RunUp, ProcedureUndeclared, FoulsMachine, FoulsInClimb, GeometryUnknown, ElasticTail, WetAsDry, PeakBeyondCurve, NoAdmissibleSpeed, LockedGearNotMet, SecondPull, DamperNoCredit, TetherInadequate];
+    public static IEnumerable<FindingDefinition> All { get; } = [RunUp, ProcedureUndeclared, FoulsMachine, FoulsInClimb, MeetsGround, GeometryUnknown, ElasticTail, WetAsDry, PeakBeyondCurve, NoAdmissibleSpeed, LockedGearNotMet, SecondPull, DamperNoCredit, TetherInadequate];
 }

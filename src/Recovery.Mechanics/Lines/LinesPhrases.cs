@@ -19,6 +19,7 @@ internal static class LinesPhrases
     public static readonly PhraseTemplate Stiff = New("gear-stiff", "the line, of {0}, stretches little, and neither is it declared free of slack nor the clutch eased");
     public static readonly PhraseTemplate BearsOn = New("bears-on", "it bears on the {0}");
     public static readonly PhraseTemplate The = New("the", "the {0}");
+    public static readonly PhraseTemplate TheAfter = New("the-after", "the {0} (after {1} of its way)");
     public static readonly PhraseTemplate TheBelly = New("the-belly", "the belly");
     public static readonly PhraseTemplate EyeBeforeBelly = New("eye-before-belly", "the eye lies in front of the end of the belly, so the line runs into belly and soil");
     public static readonly PhraseTemplate LegsBesideBelly = New("legs-beside-belly", "the legs of the bridle do not pass beside the belly, which is {0} wide");

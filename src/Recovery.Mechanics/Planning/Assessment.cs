@@ -70,6 +70,9 @@ public sealed class Assessment
     /// <summary>Gets how far the line runs below each low part of the stuck machine, as found and over the climb; empty where that was not measured.</summary>
     public IReadOnlyList<UnderMachineClearance> Clearances => LineUnderMachine.Clearances(Plan);
 
+    /// <summary>Gets the line over the humps that were measured between the machines, with its least clearance and where on the way that is; null where nothing was measured or an end of the line is not known. Stretch is left out, and the climb of the machine earns no lift of the line.</summary>
+    public ClearanceSweep? GroundClearance => LineOverGround.Sweep(Plan);
+
     /// <summary>Gets the areas to keep clear. Reach estimates and quoted rules: none of them is a distance at which people are out of danger.</summary>
     public IReadOnlyList<HazardArea> HazardAreas => HazardAreaList.Of(this, Wording.Default);
 

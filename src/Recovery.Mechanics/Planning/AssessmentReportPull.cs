@@ -11,6 +11,7 @@ internal static class AssessmentReportPull
     public static void Write(ReportBuilder w, Assessment a)
     {
         Clearance(w, a);
+        OverGround(w, a);
         Stages(w, a);
         w.Section("keep-clear", "heading.keep-clear");
         foreach (var area in HazardAreaList.Of(a, w.Wording)) w.Item("- ", area.Text);
@@ -34,6 +35,18 @@ internal static class AssessmentReportPull
         var climb = LineUnderMachine.Climb(a.Plan);
         w.Table([w.Say("clearance.header"), w.Say("clearance.gap"), w.Say("clearance.rise")], clearances.Select(c => (IReadOnlyList<string>)[c.Part.Name, w.Display.Length(c.Gap.Meters, 2), c.Gap.Meters < 0 ? w.Say("clearance.touches") : c.RiseAtContact is { } rise && rise.Meters < climb ? w.Display.Length(rise.Meters, 2) : w.Say("clearance.never")]).ToList());
         w.Paragraph("clearance.climb", w.Display.Length(climb, 2));
+    }
+
+    private static void OverGround(ReportBuilder w, Assessment a)
+    {
+        if (a.Plan.Site.GroundBetween is not { } ground) return;
+        w.Section("over-ground", "heading.over-ground");
+        if (a.GroundClearance is not { } sweep) w.Paragraph("over-ground.unknown");
+        else if (sweep.Obstacles.Count == 0) w.Paragraph("over-ground.none");
+        else w.Table([w.Say("over-ground.header"), w.Say("over-ground.gap"), w.Say("over-ground.after"), w.Say("over-ground.touched")], sweep.Obstacles.Select(o => (IReadOnlyList<string>)[o.Name, w.Display.Length(o.Least.Meters, 2), Way(o.LeastAt), o.ContactAt is { } contact ? Way(contact) : w.Say("over-ground.clear")]).ToList());
+        w.Paragraph("over-ground.way", w.Display.Length(ground.Travel.Meters, 2));
+
+        string Way(UnitsNet.Ratio done) => w.Display.Length(ground.Travel.Meters * done.DecimalFractions, 2);
     }
 
     private static void Stages(ReportBuilder w, Assessment a)

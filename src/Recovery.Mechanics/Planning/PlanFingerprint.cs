@@ -52,6 +52,18 @@ internal static class PlanFingerprint
             }
         }
 
+        if (plan.Site.GroundBetween is { } ground)
+        {
+            hash.Add(ground.DrawbarHeight.Meters);
+            hash.Add(ground.Travel.Meters);
+            foreach (var hump in ground.Obstacles)
+            {
+                hash.Add(hump.Name);
+                hash.Add(hump.BehindAxle.Meters);
+                hash.Add(hump.Height.Meters);
+            }
+        }
+
         AddTyres(ref hash, plan.Stuck.Machine);
         AddTyres(ref hash, plan.Tower.Machine);
         if (c.Team is { } team)

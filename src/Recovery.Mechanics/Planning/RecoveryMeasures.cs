@@ -119,7 +119,7 @@ public static class RecoveryMeasures
         return new Measure("slower-gear", "slower-gear", [Text.Number(theoreticalSpeed.MetersPerSecond * 3.6, 3)], p => p.With(p.Procedure with { LockedGear = theoreticalSpeed, Slack = Length.Zero, ApproachSpeed = null }));
     }
 
-    /// <summary>Draw the machine out the other way. Slope, ruts and digging of that side are open again; the way of the line under the machine belonged to the old direction.</summary>
+    /// <summary>Draw the machine out the other way. Slope, ruts and digging of that side are open again; the way of the line under the machine and the ground between the machines belonged to the old direction.</summary>
     /// <param name="casualty">What the rig is made fast to on that end; only a point that the maker rates.</param>
     /// <param name="tower">The towing machine where it then stands.</param>
     /// <returns>The measure.</returns>
@@ -128,7 +128,7 @@ public static class RecoveryMeasures
     {
         Guard.NotNull(casualty, nameof(casualty));
         Guard.NotNull(tower, nameof(tower));
-        return new Measure("other-direction", "other-direction", [casualty.Name], p => p.With(p.Stuck.DrawnTheOtherWay()).With(tower).With(new Rig(p.Rig.Drawbar, p.Rig.Parts, casualty)).With(p.Site with { UnderMachine = null }));
+        return new Measure("other-direction", "other-direction", [casualty.Name], p => p.With(p.Stuck.DrawnTheOtherWay()).With(tower).With(new Rig(p.Rig.Drawbar, p.Rig.Parts, casualty)).With(p.Site with { UnderMachine = null, GroundBetween = null }));
     }
 
     /// <summary>Add a second machine ahead of the puller, in line, drawing its front.</summary>

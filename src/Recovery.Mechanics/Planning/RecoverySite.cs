@@ -15,6 +15,9 @@ public sealed record RecoverySite
     /// <summary>Gets the way of the line under the stuck machine; null where it was not measured.</summary>
     public UnderMachineLine? UnderMachine { get; init; }
 
+    /// <summary>Gets what was measured of the ground between the machines; null where nothing was, and then nothing is taken of it.</summary>
+    public GroundBetween? GroundBetween { get; init; }
+
     /// <summary>Gets the angle by which the line falls from the hitch towards the casualty, -30 to 30 degrees; level unless declared.</summary>
     public Angle LinePitch { get; init => field = Angle.FromRadians(Guard.Radians(value, -30, 30, nameof(LinePitch))); }
 
@@ -42,6 +45,11 @@ public sealed record RecoverySite
     /// <param name="underMachine">The value, as in <see cref="UnderMachine"/>.</param>
     /// <returns>The changed copy.</returns>
     public RecoverySite WithUnderMachine(UnderMachineLine? underMachine) => this with { UnderMachine = underMachine };
+
+    /// <summary>Gives the same with another value: what was measured of the ground between the machines. For callers whose language has no <c>with</c>.</summary>
+    /// <param name="groundBetween">The value, as in <see cref="GroundBetween"/>.</param>
+    /// <returns>The changed copy.</returns>
+    public RecoverySite WithGroundBetween(GroundBetween? groundBetween) => this with { GroundBetween = groundBetween };
 
     /// <summary>Gives the same with another value: the angle by which the line falls from the hitch towards the casualty, -30 to 30 degrees. For callers whose language has no <c>with</c>.</summary>
     /// <param name="linePitch">The value, as in <see cref="LinePitch"/>.</param>

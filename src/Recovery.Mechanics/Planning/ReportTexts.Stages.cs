@@ -34,6 +34,8 @@ internal static partial class ReportTexts
         "why.stop-slip", "It gains nothing beyond that and bogs itself.",
         "do.stop-nose", "The front of the puller grows light or the steering goes.",
         "why.stop-nose", "It rears before the driver can act.",
+        "do.stop-way", "The machine has come {0} on.",
+        "why.stop-way", "The line then touches {0}.",
         "do.stop-rise", "The front axle has risen {0}.",
         "why.stop-rise", "The line then touches {0}.",
         "do.stop-line", "The line touches anything, or a part turns, slips, creeps or frays.",

@@ -153,6 +153,7 @@ public static class StandardChecks
     private static void WayOfTheLine(PlanContext c, List<Finding> findings)
     {
         var plan = c.Plan;
+        if (plan.Site.GroundBetween is { } ground) OverGround(plan, ground, findings);
         if (plan.Rig.Casualty.Kind != AttachmentKind.FrontAxle || plan.Stuck.Direction != PullDirection.Rearwards) return;
         if (plan.Site.UnderMachine is not { } way)
         {
@@ -162,6 +163,12 @@ public static class StandardChecks
         }
 
         way.AddFindings(LineUnderMachine.Leg(plan), plan.Rig.Bridle?.SpacingMetres ?? 0, LineUnderMachine.BeyondEye(plan), plan.Stuck.Belly?.Width.Meters, LineUnderMachine.Climb(plan), findings);
+    }
+
+    private static void OverGround(RecoveryPlan plan, GroundBetween ground, List<Finding> findings)
+    {
+        if (LineOverGround.Missing(plan, ground) is { } missing) findings.Add(new Finding(LinesFindings.GeometryUnknown, "the humps between the machines (" + missing + ")"));
+        else findings.AddRange(LineOverGround.Sweep(plan)!.Findings());
     }
 
     private static void SlopeAndDirection(PlanContext c, List<Finding> findings)

@@ -20,6 +20,7 @@ internal static class StopList
         foreach (var finding in a.Findings)
         {
             if (finding.Id == LinesFindings.FoulsInClimb.Id && finding.Available is { } rise) list.AddAs("stop-rise", "stop-rise", GeneralSources.Statics, [display.Length(rise, 2)], "stop-rise", [finding.Subject]);
+            if (finding.Id == LinesFindings.MeetsGround.Id && finding.Available is { } way) list.AddAs("stop-way", "stop-way", GeneralSources.Statics, [display.Length(way, 2)], "stop-way", [finding.Subject]);
         }
 
         list.Add("stop-line", GeneralSources.Trade);

@@ -58,7 +58,7 @@ public sealed record StuckLoads
         return new StuckLoads(pull, up, height, stuck.Machine.AxleLoads(stuck.Grade, stuck.Direction, frame), stuck.Machine.AxleLoadsUnderPull(stuck.Grade, stuck.Direction, Force.FromNewtons(pull), Force.FromNewtons(up), Length.FromMeters(place), Length.FromMeters(height), frame));
     }
 
-    private static double? Place(RecoveryPlan plan)
+    internal static double? Place(RecoveryPlan plan)
     {
         var point = plan.Rig.Casualty;
         var axles = plan.Stuck.Machine.Axles;
@@ -66,6 +66,6 @@ public sealed record StuckLoads
     }
 
     /// <summary>The way under the machine is measured from the axle straps, so it knows their height.</summary>
-    private static double? HeightOf(RecoveryPlan plan) =>
+    internal static double? HeightOf(RecoveryPlan plan) =>
         plan.Rig.Casualty.Height?.Meters ?? (plan.Rig.Casualty.Kind == AttachmentKind.FrontAxle ? plan.Site.UnderMachine?.AnchorHeight.Meters : null);
 }

@@ -269,6 +269,9 @@ public class GeometryTests
     {
         // The line rises 0.5 m in 20 m; it lies 0.66 m high at 6.4 m, 3.6 m nearer than the hump of 0.65 m stands as found.
         var way = new LineClearance(M(0.5), M(20), M(1.0), M(5), []).WithGround([new GroundObstacle("kerb", M(10), M(0.65))]).WithMotion(M(0), M(0), M(8));
-        Assert.Contains("the kerb (after 3.6 m of its way)", Assert.Single(way.Sweep().Findings()).Message, StringComparison.Ordinal);
+        var finding = Assert.Single(way.Sweep().Findings());
+        Assert.Equal("line.meets-ground", finding.Id);
+        Assert.Equal(3.6, finding.Available!.Value, 1e-9);
+        Assert.Contains("the kerb once the machine has come 3.6 m on; it is to be drawn 8 m", finding.Message, StringComparison.Ordinal);
     }
 }

@@ -100,6 +100,7 @@ public class PlanStoryTests
         ["line.procedure-undeclared"] = () => ReferencePlans.Gentle().With(PullProcedure.Undeclared),
         ["line.fouls"] = () => ReferencePlans.AsFound(),
         ["line.fouls-in-climb"] = () => ReferencePlans.Gentle().With(ReferencePlans.Site() with { UnderMachine = new UnderMachineLine(M(8.5), M(4.9), M(0.5), M(0.45), [new UndersidePart("rear axle", M(6.8), M(0.60))]) }),
+        ["line.meets-ground"] = () => ReferencePlans.Gentle().With(ReferencePlans.Site().WithGroundBetween(new GroundBetween([new GroundObstacle("bank", M(18), M(0.44)), new GroundObstacle("ditch edge", M(15), M(-0.3))], M(0.5), M(8)))),
         ["line.path-not-checked"] = () => ReferencePlans.Gentle().With(ReferencePlans.Site() with { UnderMachine = null }),
         ["plan.runs-away"] = () => Downhill(-40),
         ["plan.may-run-away"] = () => Downhill(-17),

@@ -108,6 +108,8 @@ public class ReportLanguageTests
         yield return gentle.With(Sprayer(0, 600));
         yield return gentle.With(Sprayer(-45, 300).Without("cargo"));
         yield return gentle.With(ReferencePlans.Tractor(30, 3.0)).With(gentle.Site.WithLineYaw(Angle.FromDegrees(45)));
+        yield return gentle.With(gentle.Site.WithGroundBetween(new GroundBetween([new GroundObstacle("far kerb", M(200), M(0.3))], M(0.5), M(8))));
+        yield return gentle.With(gentle.Site.WithGroundBetween(new GroundBetween([new GroundObstacle("bank", M(18), M(0.3))], M(0.5), M(8)))).WithTackle(new LineTackle(2));
         yield return GearBelowDemand(gentle);
         yield return DriveOnTheLimit();
         yield return gentle.With(new Rig(gentle.Rig.Drawbar, [new Strap("recovery strap", Fibre.Nylon, Rating.Unknown(KN(600)), M(12))], gentle.Rig.Casualty));

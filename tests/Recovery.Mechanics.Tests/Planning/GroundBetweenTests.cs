@@ -1,0 +1,116 @@
+using System;
+using System.Linq;
+using Recovery.Mechanics.Lines;
+using Recovery.Mechanics.Machines;
+using Recovery.Mechanics.Planning;
+using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Rigging;
+using Recovery.Mechanics.Tests.Support;
+using UnitsNet;
+using Xunit;
+using static Recovery.Mechanics.Tests.Support.ReferenceMachines;
+
+namespace Recovery.Mechanics.Tests.Planning;
+
+/// <summary>The line of a plan over what was measured between the machines.</summary>
+public class GroundBetweenTests
+{
+    private static RecoveryPlan Over(RecoveryPlan plan, double at, double height, double drawbar = 0.5, double travel = 8, string name = "bank") =>
+        plan.With(plan.Site.WithGroundBetween(new GroundBetween([new GroundObstacle(name, M(at), M(height))], M(drawbar), M(travel))));
+
+    private static RecoveryPlan Rear(double position = -9, double? height = 0.9)
+    {
+        var plan = ReferencePlans.Gentle();
+        var eye = new AttachmentPoint("rear eye", AttachmentKind.RecoveryPoint, true).WithPosition(M(position)).WithHeight(height is { } h ? M(h) : null);
+        return plan.With(new Rig(plan.Rig.Drawbar, [plan.Rig.Parts[0]], eye));
+    }
+
+    // Worked apart: legs of 11 m on 1.9 m reach sqrt(11^2 - 0.95^2) = 10.9589 m, with 15 m of strap 25.9589 m, 25.9587 m in plan over 0.1 m of rise. The line lies 0.4 + 0.1 x/25.9587 high less half of 0.02 m.
+    // At 18 m: 0.019341 m above a bank of 0.44 m; 8 m on it is 10 m off and 0.011477 m too high; they meet at x = 0.05/0.1 x 25.9587 = 12.97935 m, after 5.02065 m.
+    [Fact]
+    public void A_hump_that_comes_under_the_line_is_told_with_the_way_to_it()
+    {
+        var a = Over(ReferencePlans.Gentle(), 18, 0.44).Assess();
+        var hump = Assert.Single(a.GroundClearance!.Obstacles);
+        Assert.Equal(0.019341, hump.First.Meters, 1e-6);
+        Assert.Equal(-0.011477, hump.Least.Meters, 1e-6);
+        Assert.Equal(1, hump.LeastAt.DecimalFractions, 1e-12);
+        var finding = Assert.Single(a.Findings, f => f.Id == "line.meets-ground");
+        Assert.Equal(Severity.Caution, finding.Severity);
+        Assert.Equal(5.020647, finding.Available!.Value, 1e-6);
+        Assert.Equal(8, finding.Required!.Value, 1e-12);
+        Assert.Contains("bears on the bank once the machine has come 5.02 m on", finding.Message, StringComparison.Ordinal);
+        Assert.Contains(a.StopCriteria, p => p.Action.Contains("has come 5 m on", StringComparison.Ordinal) && p.Why.Contains("the bank", StringComparison.Ordinal));
+        var section = a.ToDocument(DisplayUnits.Metric).Sections.Single(s => s.Key == "over-ground");
+        Assert.Equal(["bank", "-0.011 m", "8 m", "5 m"], section.Blocks[0].Rows.Single());
+        Assert.All(a.ToReport(80).Split('\n'), line => Assert.True(line.Length <= 80, line));
+    }
+
+    [Fact]
+    public void A_hump_that_stays_below_the_line_is_shown_and_not_found()
+    {
+        var a = Over(ReferencePlans.Gentle(), 18, 0.42).Assess();
+        Assert.Equal(0.008523, a.GroundClearance!.Worst!.Least.Meters, 1e-6);
+        Assert.DoesNotContain(a.Findings, f => f.Id is "line.meets-ground" or "line.fouls");
+        Assert.Equal("not touched", a.ToDocument(DisplayUnits.Metric).Sections.Single(s => s.Key == "over-ground").Blocks[0].Rows.Single()[3]);
+    }
+
+    [Fact]
+    public void A_line_that_bears_on_the_ground_as_found_stops_the_job()
+    {
+        var a = Over(ReferencePlans.Gentle(), 18, 0.47).Assess();
+        var finding = Assert.Single(a.Findings, f => f.Id == "line.fouls");
+        Assert.Equal("The line does not run free: it bears on the bank.", finding.Message);
+        Assert.Equal(Verdict.Stop, a.Verdict);
+    }
+
+    // Eye 9 m behind the front axle and 4.1 m behind the second one: a climb of 0.5 m lowers it by 0.5 x 4.1/4.9 = 0.41837 m. Line of 15 m to a drawbar 0.4 m lower, 14.99467 m in plan; bank 12 m off, 2 m on: 0.48163 + 0.01837/14.99467 - 0.31 = 0.17286 m.
+    [Fact]
+    public void A_climb_earns_no_lift_and_lowers_an_eye_behind_the_axles()
+    {
+        var hump = Assert.Single(Over(Rear(), 12, 0.3, travel: 2).Assess().GroundClearance!.Obstacles);
+        Assert.Equal(0.509972, hump.First.Meters, 1e-6);
+        Assert.Equal(0.172858, hump.Least.Meters, 1e-6);
+        Assert.Equal(0, Over(ReferencePlans.Gentle(), 18, 0.44).Assess().GroundClearance!.Way.FrontRise.Meters);
+    }
+
+    [Fact]
+    public void An_end_that_is_not_known_leaves_the_humps_unchecked_and_says_so()
+    {
+        void Unchecked(RecoveryPlan plan, string why)
+        {
+            var a = plan.Assess();
+            Assert.Null(a.GroundClearance);
+            Assert.Contains(a.Findings, f => f.Id == "line.path-not-checked" && f.Subject.Contains(why, StringComparison.Ordinal));
+            Assert.DoesNotContain(a.ToDocument(DisplayUnits.Metric).Sections.Single(s => s.Key == "over-ground").Blocks, b => b.Kind == ReportBlockKind.Table);
+        }
+
+        Unchecked(Over(Rear(height: null), 12, 0.3), "place or height of the attachment is missing");
+        Unchecked(Over(Rear(height: 5.5), 12, 0.3), "its ends do not fit its length");
+        Unchecked(Over(Rear(), 12, 0.3, drawbar: -5).With(new Rig(ReferencePlans.Gentle().Rig.Drawbar, [new Strap("short strap", Fibre.Nylon, Rating.BreakingStrengthTonnes(300), M(5))], Rear().Rig.Casualty)), "its ends do not fit its length");
+        Unchecked(Over(Rear(position: 1), 12, 0.3), "past its own machine's axle");
+        Unchecked(Over(ReferencePlans.Gentle(), 18, 0.44).WithTackle(new LineTackle(2)), "tackle");
+    }
+
+    [Fact]
+    public void Nothing_measured_is_nothing_said_and_a_plan_tells_its_ground_apart()
+    {
+        var bare = ReferencePlans.Gentle().Assess();
+        Assert.Null(bare.GroundClearance);
+        Assert.DoesNotContain(bare.ToDocument(DisplayUnits.Metric).Sections, s => s.Key == "over-ground");
+        var prints = new[] { bare.Plan, Over(bare.Plan, 18, 0.44), Over(bare.Plan, 18, 0.45), Over(bare.Plan, 18.1, 0.44), Over(bare.Plan, 18, 0.44, 0.51), Over(bare.Plan, 18, 0.44, 0.5, 7), Over(bare.Plan, 18, 0.44, name: "kerb") }.Select(p => p.Assess().Fingerprint).ToList();
+        Assert.Equal(prints.Count, prints.Distinct().Count());
+        var over = Over(bare.Plan, 18, 0.44);
+        Assert.Null(RecoveryMeasures.OtherDirection(new AttachmentPoint("front point", AttachmentKind.RecoveryPoint, true), ReferencePlans.Tractor(20)).ApplyTo(over).Site.GroundBetween);
+        Assert.Empty(Over(bare.Plan, 200, 0.44).Assess().GroundClearance!.Obstacles);
+    }
+
+    [Fact]
+    public void Ground_that_makes_no_sense_is_refused_with_words()
+    {
+        Assert.Contains("at least one", Assert.Throws<ArgumentException>(() => new GroundBetween([], M(0.5), M(8))).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentNullException>(() => new GroundBetween(null!, M(0.5), M(8)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new GroundBetween([new GroundObstacle("bank", M(1), M(0))], M(0.5), M(100.1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new GroundBetween([new GroundObstacle("bank", M(1), M(0))], M(-5.1), M(8)));
+    }
+}
