@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using Recovery.Mechanics.Provenance;
+using UnitsNet;
 
 namespace Recovery.Mechanics.Rigging;
 
@@ -20,18 +21,16 @@ internal static class BridleInspection
     /// <summary>Most that a soft eye may be opened, degrees.</summary>
     public const double EyeLimit = SectionKernel.WidestEye;
 
-    public static void Add(Bridle bridle, List<Finding> findings)
-    {
-        AddGates(bridle.Name, bridle.IncludedRadians, bridle.WideAngleAccepted, findings);
-        if (bridle.EyeOpening is { } opening && Math.Round(opening.Degrees, 9) > EyeLimit) findings.Add(new Finding(RiggingFindings.EyeOpensWide, bridle.Name, EyeLimit, opening.Degrees, "deg"));
-        else if (bridle.EyeOpening is { } near && near.Degrees * RigStrengthFindings.Near > EyeLimit) findings.Add(new Finding(RiggingFindings.BridleNearGate, "bight of the " + bridle.Name + " in its eye", EyeLimit, near.Degrees, "deg"));
-        AddRunning(bridle.Name, findings);
-    }
+    public static void Add(Bridle bridle, List<Finding> findings) => Add(bridle.Name, bridle.IncludedRadians, bridle.WideAngleAccepted, bridle.EyeOpening, findings);
 
-    /// <summary>The same of any strap that runs free through an eye, whatever the arrangement; its eye is not measured there.</summary>
-    public static void Add(string name, double includedRadians, bool wideAngleAccepted, List<Finding> findings)
+    /// <summary>The same of any strap that runs free through an eye, whatever the arrangement.</summary>
+    public static void Add(RigLink link, double includedRadians, List<Finding> findings) => Add(link.Part.Name, includedRadians, link.WideAngleAccepted, link.EyeOpening, findings);
+
+    private static void Add(string name, double includedRadians, bool wideAngleAccepted, Angle? eyeOpening, List<Finding> findings)
     {
         AddGates(name, includedRadians, wideAngleAccepted, findings);
+        if (eyeOpening is { } opening && Math.Round(opening.Degrees, 9) > EyeLimit) findings.Add(new Finding(RiggingFindings.EyeOpensWide, name, EyeLimit, opening.Degrees, "deg"));
+        else if (eyeOpening is { } near && near.Degrees * RigStrengthFindings.Near > EyeLimit) findings.Add(new Finding(RiggingFindings.BridleNearGate, "bight of the " + name + " in its eye", EyeLimit, near.Degrees, "deg"));
         AddRunning(name, findings);
     }
 

@@ -83,7 +83,7 @@ public sealed class RigGraph
         if (Links.Any(l => l.Part.Name == name))
         {
             if (replacement is not { IsLine: true } line) throw new ArgumentException("The line " + name + " can only be replaced by a strap, a chain or a wire rope.", nameof(replacement));
-            return new RigGraph(Nodes, Links.Select(l => l.Part.Name == name ? RigLink.Running(line, l.Nodes[0], l.Nodes.Skip(1).Take(l.Nodes.Count - 2), l.Nodes[l.Nodes.Count - 1]).WithWideAngleAccepted(l.WideAngleAccepted) : l));
+            return new RigGraph(Nodes, Links.Select(l => l.Part.Name == name ? l.WithPart(line) : l));
         }
 
         if (!Nodes.Any(n => n.Joiner?.Name == name)) throw new ArgumentException("The rig has no part named '" + name + "'.", nameof(name));

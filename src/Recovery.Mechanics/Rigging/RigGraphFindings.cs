@@ -15,10 +15,10 @@ internal static class RigGraphFindings
         foreach (var node in check.Graph.Nodes) OfNode(check.Graph, node, findings);
         for (var i = 0; i < check.Graph.Links.Count; i++)
         {
-            if (check.IncludedRadians(i) is { } included) BridleInspection.Add(check.Graph.Links[i].Part.Name, included, check.Graph.Links[i].WideAngleAccepted, findings);
+            if (check.IncludedRadians(i) is { } included) BridleInspection.Add(check.Graph.Links[i], included, findings);
         }
 
-        foreach (var link in check.Graph.Links.Where(l => JoinsStraps(check.Graph, l))) findings.Add(new Finding(RiggingFindings.MetalJoiner, link.Part.Name));
+        foreach (var steel in MetalJoiners.Of(check.Graph)) findings.Add(new Finding(RiggingFindings.MetalJoiner, steel));
         if (IsLowStretch(check.Graph)) findings.Add(new Finding(GearFindings.LowStretch, check.Graph.Links[0].Part.Name));
         RigStrengthFindings.Add(check.Places, check.Outcomes, check.Loads, i => check.Parts[i].Name, false, findings);
         foreach (var attachment in check.Attachments) attachment.AddFindings(findings);
@@ -42,14 +42,7 @@ internal static class RigGraphFindings
             if (lines.Any(l => l.IsSteel) && lines.Any(l => !l.IsSteel)) findings.Add(new Finding(GearFindings.SteelInEye, lines.First(l => l.IsSteel).Part.Name));
             else if (!runs && !lines[0].IsSteel) findings.Add(new Finding(RiggingFindings.StrapOnStrap, lines[0].Part.Name));
         }
-
-        // Steel in the middle of an elastic line: straps on it that are not made fast round an axle, two of them at least.
-        if (node.Joiner is Shackle && lines.Count(l => l.IsOpenStrap) > 1) findings.Add(new Finding(RiggingFindings.MetalJoiner, node.Joiner.Name));
     }
-
-    /// <summary>A chain or wire rope with such straps at both its ends joins them.</summary>
-    private static bool JoinsStraps(RigGraph graph, RigLink link) =>
-        link.IsSteel && new[] { link.Nodes[0], link.Nodes[link.Nodes.Count - 1] }.All(end => graph.Links.Any(l => l.IsOpenStrap && l.Touches(end)));
 
     /// <summary>Whether nothing of the rig stretches much.</summary>
     private static bool IsLowStretch(RigGraph graph) => graph.Links.All(l => l.Part is not Strap { Fibre: not Fibre.Hmpe });

@@ -101,7 +101,7 @@ internal static class RigInspection
     private static void OfSteelLine(Rig rig, int i, List<Finding> findings)
     {
         var name = rig.Parts[i].Name;
-        if (IsMetalJoiner(rig, i)) findings.Add(new Finding(RiggingFindings.MetalJoiner, name));
+        if (MetalJoiners.Joins(rig, i)) findings.Add(new Finding(RiggingFindings.MetalJoiner, name));
         else if (IsThrown(rig, i)) findings.Add(new Finding(RiggingFindings.SteelOnFreeEnd, name));
         if ((i > 0 && rig.Parts[i - 1] is Strap or Bridle) || (i + 1 < rig.Parts.Count && rig.Parts[i + 1] is Strap or Bridle)) findings.Add(new Finding(GearFindings.SteelInEye, name));
     }
@@ -109,7 +109,7 @@ internal static class RigInspection
     /// <summary>A shackle or block: with straps on both sides it joins them; between a strap and a chain or wire rope it is thrown with that.</summary>
     private static void OfSteelJoiner(Rig rig, int i, List<Finding> findings)
     {
-        if (IsMetalJoiner(rig, i)) findings.Add(new Finding(RiggingFindings.MetalJoiner, rig.Parts[i].Name));
+        if (MetalJoiners.Joins(rig, i)) findings.Add(new Finding(RiggingFindings.MetalJoiner, rig.Parts[i].Name));
         else if (IsThrown(rig, i)) findings.Add(new Finding(RiggingFindings.SteelOnFreeEnd, rig.Parts[i].Name));
     }
 
@@ -137,22 +137,6 @@ internal static class RigInspection
         if (GearInspection.OfLoad(shackle) is { } load) findings.Add(load);
         if (GearInspection.OfSize(shackle) is { } size) findings.Add(size);
         if (shackle.Pin == ShacklePin.Screw) findings.Add(new Finding(RiggingFindings.ScrewPin, shackle.Name));
-    }
-
-    /// <summary>Steel with an elastic strap on either side, before or at the bridle.</summary>
-    public static bool IsMetalJoiner(Rig rig, int i)
-    {
-        var end = rig.BridleIndex < 0 ? rig.Parts.Count : rig.BridleIndex + 1;
-        if (i >= end) return false;
-        bool before = false, after = false;
-        for (var k = 0; k < end; k++)
-        {
-            if (rig.Parts[k] is not (Strap or Bridle)) continue;
-            before |= k < i;
-            after |= k > i;
-        }
-
-        return before && after;
     }
 
     internal static void OfAttachment(AttachmentPoint point, List<Finding> findings)

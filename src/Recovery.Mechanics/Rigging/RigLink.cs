@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using Recovery.Mechanics.Provenance;
+using UnitsNet;
 
 namespace Recovery.Mechanics.Rigging;
 
@@ -26,6 +27,15 @@ public sealed record RigLink
 
     /// <summary>Gets whether an included angle beyond 90 and up to 120 degrees was accepted where it runs as a bridle through an eye, as in <see cref="Bridle.WideAngleAccepted"/>.</summary>
     public bool WideAngleAccepted { get; private init; }
+
+    /// <summary>Gets the inside length of the eye it runs through, the shortest where there are several; null where nobody measured it. Accepted range 0.05 to 5 m, as in <see cref="Bridle.EyeLength"/>.</summary>
+    public Length? EyeLength { get; private init => field = value is { } v ? Length.FromMeters(Guard.Metres(v, 0.05, 5, nameof(EyeLength))) : null; }
+
+    /// <summary>Gets the thickness of its bight where it lies in that eye, folded as it lies; null where nobody measured it. Accepted range 2 to 300 mm, as in <see cref="Bridle.BightThickness"/>.</summary>
+    public Length? BightThickness { get; private init => field = value is { } v ? Length.FromMeters(Guard.Metres(v, 0.002, 0.3, nameof(BightThickness))) : null; }
+
+    /// <summary>Gets the angle by which its bight opens the eye; null where eye or bight was not measured. At most 20 degrees in a soft eye (EN 1492-1 annex, reported).</summary>
+    public Angle? EyeOpening => EyeLength is { } eye && BightThickness is { } bight ? Angle.FromRadians(SectionKernel.EyeAngle(eye.Meters, bight.Meters)) : null;
 
     /// <summary>A strap, chain or wire rope from one node to another.</summary>
     /// <param name="part">The strap, chain or wire rope.</param>
@@ -62,6 +72,17 @@ public sealed record RigLink
     /// <returns>The changed copy.</returns>
     public RigLink WithWideAngleAccepted(bool accepted) => this with { WideAngleAccepted = accepted };
 
+    /// <summary>Gives the same with the eye measured that it runs through.</summary>
+    /// <param name="eyeLength">Inside length of the eye, as in <see cref="EyeLength"/>.</param>
+    /// <param name="bightThickness">Thickness of the bight, as in <see cref="BightThickness"/>.</param>
+    /// <returns>The changed copy.</returns>
+    /// <exception cref="InvalidOperationException">It runs through nothing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public RigLink WithEye(Length? eyeLength, Length? bightThickness) => Runs ? this with { EyeLength = eyeLength, BightThickness = bightThickness } : throw new InvalidOperationException(Part.Name + " runs through no eye.");
+
+    /// <summary>The same way with another part on it.</summary>
+    internal RigLink WithPart(RigPart part) => Running(part, Nodes[0], Nodes.Skip(1).Take(Nodes.Count - 2), Nodes[Nodes.Count - 1]) with { WideAngleAccepted = WideAngleAccepted, EyeLength = EyeLength, BightThickness = BightThickness };
+
     /// <summary>Whether it ends at a node or runs through it.</summary>
     internal bool Touches(string node)
     {
@@ -72,9 +93,6 @@ public sealed record RigLink
 
         return false;
     }
-
-    /// <summary>Whether it is a strap that is not made fast round an axle by itself.</summary>
-    internal bool IsOpenStrap => Part is Strap { Choked: false, IsBasket: false };
 
     /// <summary>Whether it is steel.</summary>
     internal bool IsSteel => Part is not Strap;

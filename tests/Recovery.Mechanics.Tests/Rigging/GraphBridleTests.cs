@@ -15,13 +15,13 @@ public class GraphBridleTests
     private static Strap Leg(string name, double metres) => new(name, Fibre.Polyester, Rating.BreakingStrengthTonnes(90), M(metres));
 
     // Two anchors 1.9 m apart, a puller far out on their middle line; the strap of L = 1.9/sin(theta/2).
-    private static RigGraphCheck Bridled(double degrees, bool accepted = false, RigPart? joiner = null) => new RigGraph(
+    private static RigGraphCheck Bridled(double degrees, bool accepted = false, RigPart? joiner = null, double? eye = null) => new RigGraph(
         [
             RigNode.Anchor(Axle("left"), At(0, 0.95, 0.5)), RigNode.Anchor(Axle("right"), At(0, -0.95, 0.5)), RigNode.Joint("eye", joiner),
             RigNode.Puller(Drawbar("drawbar"), At(40, 0, 0.5), RigPull.Held(KN(100))),
         ],
         [
-            RigLink.Running(Leg("bridle", 1.9 / Math.Sin(degrees / 2 * Math.PI / 180)), "left", ["eye"], "right").WithWideAngleAccepted(accepted),
+            RigLink.Running(Leg("bridle", 1.9 / Math.Sin(degrees / 2 * Math.PI / 180)), "left", ["eye"], "right").WithWideAngleAccepted(accepted).WithEye(eye is { } l ? M(l) : null, eye is null ? null : M(0.04)),
             RigLink.Between(new Strap("strap", Fibre.Nylon, Rating.BreakingStrengthTonnes(90), M(9)), "eye", "drawbar"),
         ]).Check(DesignFactorPolicy.SlowPull, 1);
 
@@ -116,6 +116,37 @@ public class GraphBridleTests
         var findings = new System.Collections.Generic.List<Finding>();
         BridleInspection.Add(bridle, findings);
         Assert.Contains(findings, f => f.Id == "rig.eye-opens-wide");
+    }
+
+    // 2 asin(r/(l - r)): 40 mm of bight in 250 mm, r 20 mm: 2 asin(20/230) = 9.98 deg; in 130 mm 2 asin(20/110) = 20.95 deg; in 140 mm 2 asin(20/120) = 19.19 deg, less than a tenth below 20.
+    [Theory]
+    [InlineData(250, false, false)]
+    [InlineData(140, false, true)]
+    [InlineData(130, true, false)]
+    public void The_eye_is_measured_in_a_list_and_in_a_graph_alike(double eyeMillimetres, bool wide, bool near)
+    {
+        var bridle = Bridle.FreeRunning(Leg("bridle", 8), M(1.9)).WithEye(M(eyeMillimetres / 1000), M(0.04));
+        var list = new System.Collections.Generic.List<Finding>();
+        BridleInspection.Add(bridle, list);
+        var check = Bridled(2 * Math.Asin(1.9 / 8) * 180 / Math.PI, eye: eyeMillimetres / 1000);
+        foreach (var findings in new[] { list, check.Findings() })
+        {
+            Assert.Equal(wide, findings.Any(f => f.Id == "rig.eye-opens-wide" && f.Subject == "bridle"));
+            Assert.Equal(near, findings.Any(f => f.Id == "rig.bridle-near-gate" && f.Subject == "bight of the bridle in its eye"));
+        }
+
+        var link = check.Graph.Replace("bridle", Leg("longer bridle", 9)).Links[0];
+        Assert.Equal(bridle.EyeOpening!.Value.Degrees, link.EyeOpening!.Value.Degrees, 1e-12);
+    }
+
+    [Fact]
+    public void An_eye_that_nobody_measured_is_not_judged()
+    {
+        Assert.Null(Bridled(40).Graph.Links[0].EyeOpening);
+        Assert.Null(Bridled(40).Graph.Links[0].WithEye(M(0.3), null).EyeOpening);
+        Assert.DoesNotContain(Bridled(40).Findings(), f => f.Id == "rig.eye-opens-wide");
+        Assert.Contains("runs through no eye", Assert.Throws<InvalidOperationException>(() => Bridled(40).Graph.Links[1].WithEye(M(0.3), M(0.04))).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentOutOfRangeException>(() => Bridled(40).Graph.Links[0].WithEye(M(0.04), M(0.04)));
     }
 
     [Fact]

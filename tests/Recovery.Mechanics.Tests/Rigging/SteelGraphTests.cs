@@ -3,6 +3,7 @@ using System.Linq;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
+using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Rigging;
 using Recovery.Mechanics.Tests.Support;
 using UnitsNet;
@@ -118,6 +119,69 @@ public class SteelGraphTests
         Assert.Contains("rig.low-stretch strap", stiff);
         Assert.DoesNotContain(stiff, f => f.StartsWith("line.metal-joiner", StringComparison.Ordinal) || f.StartsWith("rig.steel-in-eye", StringComparison.Ordinal));
         Assert.DoesNotContain(Chained().Check(DesignFactorPolicy.SlowPull).Findings(), f => f.Id == "rig.low-stretch" || f.Id == "line.metal-joiner");
+    }
+
+    // From the drawbar to the axle: N nylon strap, P choked axle strap, C chain, W wire rope; s shackle, b block, o soft shackle.
+    [Theory]
+    [InlineData("N s N", "s1")]
+    [InlineData("N b N", "b1")]
+    [InlineData("N o N", "")]
+    [InlineData("N s C s N", "C2 s1 s2")]
+    [InlineData("N o W s N", "W2 s2")]
+    [InlineData("N s C s C o N", "C2 C3 s1 s2")]
+    [InlineData("N s C", "")]
+    [InlineData("W b N", "")]
+    [InlineData("C s W s N", "")]
+    [InlineData("N s P", "s1")]
+    [InlineData("N o N s C s P", "C3 s2 s3")]
+    public void Steel_that_joins_straps_is_a_stop_in_a_list_and_in_a_graph(string parts, string joiners)
+    {
+        var words = parts.Split(' ');
+        RigPart Make(int i)
+        {
+            var name = words[i] + ((i / 2) + 1).ToString(System.Globalization.CultureInfo.InvariantCulture);
+            return words[i] switch
+            {
+                "N" => new Strap(name, Fibre.Nylon, Rating.BreakingStrengthTonnes(60), M(8)),
+                "P" => AxleStrap(name),
+                "C" => new Chain(name, ChainGrade.Grade80, Length.FromMillimeters(16), M(3)),
+                "W" => new WireRope(name, Rating.BreakingStrength(KN(300)), Length.FromMillimeters(20), WireCore.Wire, M(10)),
+                "s" => Shackle(name),
+                "b" => new SnatchBlock(name, Rating.WorkingLoadLimitTonnes(25, 4), Mass.FromKilograms(20)),
+                _ => new SoftShackle(name, Rating.BreakingStrengthTonnes(90)),
+            };
+        }
+
+        var made = Enumerable.Range(0, words.Length).Select(Make).ToList();
+        var nodes = Enumerable.Range(0, ((words.Length + 1) / 2) + 1).Select(k => k == 0 ? "drawbar" : k == (words.Length + 1) / 2 ? "axle" : "joint " + k).ToList();
+        var graph = new RigGraph(
+            nodes.Select((n, k) => k == 0 ? RigNode.Puller(Drawbar(n), At(90, 0, 0.5), RigPull.Held(KN(50))) : k == nodes.Count - 1 ? RigNode.Anchor(Axle(n), At(0, 0, 0.5)) : RigNode.Joint(n, made[(2 * k) - 1])),
+            Enumerable.Range(0, nodes.Count - 1).Select(k => RigLink.Between(made[2 * k], nodes[k + 1], nodes[k])));
+        var list = new System.Collections.Generic.List<Finding>();
+        RigInspection.Add(new Rig(Drawbar("drawbar"), made, Axle("axle")), list);
+        var expected = joiners.Split(' ', StringSplitOptions.RemoveEmptyEntries).ToList();
+        foreach (var findings in new[] { list, graph.Check(DesignFactorPolicy.SlowPull, 1).Findings() })
+        {
+            var found = findings.Where(f => f.Id == "line.metal-joiner").ToList();
+            Assert.Equal(expected, found.Select(f => f.Subject).Order(StringComparer.Ordinal));
+            Assert.All(found, f => Assert.Equal(Severity.Stop, f.Severity));
+        }
+    }
+
+    [Fact]
+    public void Shackles_behind_a_bridle_are_where_they_belong_and_a_block_between_straps_is_not()
+    {
+        Assert.DoesNotContain(Worked().Check(DesignFactorPolicy.SlowPull, 1).Findings(), f => f.Id == "line.metal-joiner");
+        // Axle straps that are not choked as well: they lie behind the bridle.
+        var open = Worked().Replace("axle strap left", new Strap("axle strap left", Fibre.Polyester, Rating.BreakingStrengthTonnes(60), M(1.2)));
+        Assert.DoesNotContain(open.Check(DesignFactorPolicy.SlowPull, 1).Findings(), f => f.Id == "line.metal-joiner");
+        var block = Worked(joiner: new SnatchBlock("eye block", Rating.WorkingLoadLimitTonnes(25, 4), Mass.FromKilograms(20))).Check(DesignFactorPolicy.SlowPull, 1);
+        Assert.Contains(block.Findings(), f => f.Id == "line.metal-joiner" && f.Subject == "eye block");
+        // A block on the end of one strap, with the line of a winch hauled through it, is a tackle and joins no straps; it stays steel on a free end.
+        Assert.DoesNotContain(Winched(Rope, Block).Check(DesignFactorPolicy.SlowPull, 1).Findings(), f => f.Id == "line.metal-joiner");
+        var tackle = Winched(new Strap("winch line", Fibre.Hmpe, Rating.BreakingStrengthTonnes(60), M(80)), Block).Check(DesignFactorPolicy.SlowPull, 1).Findings();
+        Assert.DoesNotContain(tackle, f => f.Id == "line.metal-joiner");
+        Assert.Contains(tackle, f => f.Id == "rig.steel-on-free-end" && f.Subject == "snatch block");
     }
 
     [Fact]
