@@ -42,12 +42,6 @@ internal static class BallisticsKernel
     /// <summary>Terminal speed sqrt(g/b).</summary>
     public static double TerminalSpeed(double dragPerMetre) => Math.Sqrt(G / dragPerMetre);
 
-    /// <summary>Drag length over the cube root of mass, L1 = 2 k^(2/3)/(CD rho).</summary>
-    public static double DragLengthFactor(double shape, double dragCoefficient, double density) => 2 * Math.Pow(shape, 2.0 / 3) / (dragCoefficient * density);
-
-    /// <summary>Twice the energy at terminal speed, g L1 m^(4/3).</summary>
-    public static double TwiceTerminalEnergy(double mass, double dragLengthFactor) => G * dragLengthFactor * Math.Pow(mass, 4.0 / 3);
-
     /// <summary>Speed after level flight over x without gravity, v0 exp(-b x).</summary>
     public static double LevelSpeed(double speed, double dragPerMetre, double distance) => speed * Math.Exp(-dragPerMetre * distance);
 

@@ -18,9 +18,6 @@ internal static class ElasticKernel
     /// <summary>Two lines one after the other, 1/k = 1/k1 + 1/k2.</summary>
     public static double InSeries(double first, double second) => first * second / (first + second);
 
-    /// <summary>Energy per unit line mass, F eps/(2 m').</summary>
-    public static double EnergyPerMass(double forceNewtons, double strain, double massPerMetre) => forceNewtons * strain / (2 * massPerMetre);
-
     /// <summary>Wave speed in unstretched coordinates, sqrt(EA/m').</summary>
     public static double WaveSpeed(double axialStiffnessNewtons, double massPerMetre) => Math.Sqrt(axialStiffnessNewtons / massPerMetre);
 

@@ -59,6 +59,17 @@ public sealed record LineSag
         return Length.FromMeters(SagKernel.CatenarySlack(l, root));
     }
 
+    /// <summary>Gives the same slack by the parabola, 8 s^2/(3 L): what is reckoned in the field, a little more than that of the catenary.</summary>
+    /// <param name="span">Distance of the anchors, 0.2 to 300 m.</param>
+    /// <param name="sag">Sag at mid-span, 0 to a fifth of the span.</param>
+    /// <returns>The slack of the parabola.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static Length ParabolaSlackOf(Length span, Length sag)
+    {
+        var l = Guard.Metres(span, 0.2, 300, nameof(span));
+        return Length.FromMeters(SagKernel.ParabolaSlack(l, Guard.Metres(sag, 0, l / 5, nameof(sag))));
+    }
+
     /// <summary>Gives how far the line hangs below its chord.</summary>
     /// <param name="fromNearAnchor">Distance in plan from the near anchor, 0 to the span.</param>
     /// <returns>The drop of the catenary, its anchors at their heights.</returns>

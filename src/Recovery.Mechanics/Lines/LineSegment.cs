@@ -30,7 +30,23 @@ public sealed class LineSegment
     /// <summary>Gets the mass of an unstretched metre.</summary>
     public LinearDensity MassPerMetre { get; }
 
+    /// <summary>Gets the mass of the part.</summary>
+    public Mass Mass => Mass.FromKilograms(MassKilograms);
+
+    /// <summary>Gets the speed of a wave along it, sqrt(EA/m'), in unstretched metres: a release is felt at the other end after its length over this. Null where the curve is not linear, and then no single speed is.</summary>
+    public Speed? WaveSpeed => Curve.Shape.IsLinear ? Speed.FromMetersPerSecond(ElasticKernel.WaveSpeed(AxialStiffness, MassPerMetre.KilogramsPerMeter)) : null;
+
+    internal double Impedance => ElasticKernel.Impedance(AxialStiffness, MassPerMetre.KilogramsPerMeter);
+
+    private double AxialStiffness => Curve.Shape.LinearStiffness * Curve.LengthMetres;
+
     internal double MassKilograms => MassPerMetre.KilogramsPerMeter * Curve.LengthMetres;
+
+    /// <summary>Gives the energy stored in a kilogram of it: half the square of the speed at which it recoils with nothing on its end. The same for any length.</summary>
+    /// <param name="tension">Tension, 0 to its break or the end of its table.</param>
+    /// <returns>Energy over mass.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The tension is outside its range.</exception>
+    public SpecificEnergy EnergyPerMass(Force tension) => SpecificEnergy.FromJoulesPerKilogram(Curve.StoredEnergy(tension).Joules / MassKilograms);
 
     /// <summary>Makes a part of two unequal legs beside each other; the longer one engages after the difference of their lengths.</summary>
     /// <param name="name">Name, as a person would call it.</param>

@@ -51,12 +51,39 @@ public static class Recoil
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static RecoilResult OfFitting(LineSegment segment, Force tension, Mass hardware)
     {
-        var (f, energy) = At(segment, tension);
-        if (!segment.Curve.Shape.IsLinear) throw new ArgumentException("segment must be linear for the exact fitting speed; use Recoil.Bound.", nameof(segment));
-        var m = Guard.Kilograms(hardware, 1e-5, 50, nameof(hardware));
-        var z = Impedance(segment);
-        var loss = Math.Sqrt(segment.Curve.RecoveredFraction.DecimalFractions);
+        var (f, z, m, loss) = Fitting(segment, tension, hardware);
+        var (_, energy) = At(segment, tension);
         return new RecoilResult(loss * RecoilKernel.FittingRatio(segment.MassKilograms / m) * RecoilKernel.Line(f, z), m, energy, "fitting on the released end, f(a) F0/Z", LinesSources.FittingWave);
+    }
+
+    /// <summary>Gives the speed of a fitting a time after release, before the wave is back from the held end: (F0/Z)(1 - exp(-Z t/M)).</summary>
+    /// <param name="segment">The line; linear.</param>
+    /// <param name="tension">Tension at release, above 0 to its break.</param>
+    /// <param name="hardware">Mass of the fitting, 0.01 kg to 50 t.</param>
+    /// <param name="after">Time after release, 0 to twice the length over the wave speed.</param>
+    /// <returns>The speed then.</returns>
+    /// <exception cref="ArgumentException">The line is not linear.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static Speed FittingSpeedAfter(LineSegment segment, Force tension, Mass hardware, Duration after)
+    {
+        var (f, z, m, loss) = Fitting(segment, tension, hardware);
+        return Speed.FromMetersPerSecond(loss * RecoilKernel.FirstPass(f, z, m, Guard.Seconds(after, 0, WaveIsBack(segment), nameof(after))));
+    }
+
+    /// <summary>Gives the way on which a fitting comes to a share of the speed F0/Z of the released line: mostly well within arm's reach of where it hung, so nobody gets out of its way.</summary>
+    /// <param name="segment">The line; linear.</param>
+    /// <param name="tension">Tension at release, above 0 to its break.</param>
+    /// <param name="hardware">Mass of the fitting, 0.01 kg to 50 t.</param>
+    /// <param name="share">Share of that speed, 0.01 to 0.99.</param>
+    /// <returns>The way; null where the wave is back from the held end before it has that speed.</returns>
+    /// <exception cref="ArgumentException">The line is not linear.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static Length? FittingTravel(LineSegment segment, Force tension, Mass hardware, Ratio share)
+    {
+        var (f, z, m, loss) = Fitting(segment, tension, hardware);
+        var reached = Guard.Fraction(share, 0.01, 0.99, nameof(share));
+        if (RecoilKernel.FirstPass(f, z, m, WaveIsBack(segment)) < reached * RecoilKernel.Line(f, z)) return null;
+        return Length.FromMeters(loss * RecoilKernel.TravelTo(reached, f, z, m));
     }
 
     /// <summary>Gives the bound on hardware for its place on the recoiling side, all the energy of that side counted.</summary>
@@ -77,7 +104,7 @@ public static class Recoil
         foreach (var part in line.Segments) energy += part.Curve.RecoverableEnergy(tension).Joules;
         // The impedance of a chain is that of linear parts; one that stiffens is bounded by energy alone.
         if (place == HardwarePlace.ChainEnd && line.Segments.All(s => s.Curve.Shape.IsLinear))
-            return new RecoilResult(RecoilKernel.ChainEnd(f, line.Segments.Min(Impedance), energy, m, line.Segments[0].MassKilograms), m, energy, "end of a chain, min(F0/Z_min, 1.02 sqrt(2E/(M + m_1/3)))", LinesSources.HardwareBound);
+            return new RecoilResult(RecoilKernel.ChainEnd(f, line.Segments.Min(s => s.Impedance), energy, m, line.Segments[0].MassKilograms), m, energy, "end of a chain, min(F0/Z_min, 1.02 sqrt(2E/(M + m_1/3)))", LinesSources.HardwareBound);
         return new RecoilResult(RecoilKernel.EnergyOnly(energy, m), m, energy, "energy alone, sqrt(2E/M)", LinesSources.EnergyBound);
     }
 
@@ -96,7 +123,7 @@ public static class Recoil
         var working = new WorkingBuilder("Hardware on a free end").Step("E", "energy of the line on that side", "sum over the parts", Text.Kilonewtons(tension.Newtons), e + " kJ", LinesSources.Spring);
         if (result.Source == LinesSources.HardwareBound)
         {
-            var z = line.Segments.Min(Impedance);
+            var z = line.Segments.Min(s => s.Impedance);
             working.Step("Z_min", "smallest impedance", "sqrt(EA m')", "least of " + Text.Number(line.Segments.Count) + " parts", Text.With(z, "N s/m"), LinesSources.ReleaseWave)
                 .Step("v_wave", "wave side of the bound", "F0/Z_min", Text.Kilonewtons(tension.Newtons) + "/" + Text.Number(z), Text.With(RecoilKernel.Line(tension.Newtons, z), "m/s"), LinesSources.ReleaseWave);
         }
@@ -104,7 +131,15 @@ public static class Recoil
         return working.Step("v", "bound on the speed", result.Rule, "E " + e + " kJ, M " + m + " kg", Text.With(result.MetresPerSecond, "m/s"), result.Source).Build();
     }
 
-    private static double Impedance(LineSegment s) => ElasticKernel.Impedance(s.Curve.Shape.LinearStiffness * s.Curve.LengthMetres, s.MassPerMetre.KilogramsPerMeter);
+    /// <summary>Time after which the wave is back from the held end, 2 L/c.</summary>
+    private static double WaveIsBack(LineSegment segment) => 2 * segment.Curve.LengthMetres / segment.WaveSpeed!.Value.MetersPerSecond;
+
+    private static (double Force, double Impedance, double Mass, double Loss) Fitting(LineSegment segment, Force tension, Mass hardware)
+    {
+        var (f, _) = At(segment, tension);
+        if (!segment.Curve.Shape.IsLinear) throw new ArgumentException("segment must be linear for the exact fitting speed; use Recoil.Bound.", nameof(segment));
+        return (f, segment.Impedance, Guard.Kilograms(hardware, 1e-5, 50, nameof(hardware)), Math.Sqrt(segment.Curve.RecoveredFraction.DecimalFractions));
+    }
 
     private static (double Force, double Energy) At(LineSegment segment, Force tension)
     {

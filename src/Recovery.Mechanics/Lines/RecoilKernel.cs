@@ -24,10 +24,6 @@ internal static class RecoilKernel
     public static double StiffeningTip(double forceNewtons, double strain, double exponent, double massPerMetre) =>
         2 * Math.Sqrt(exponent) / (exponent + 1) * Math.Sqrt(forceNewtons * strain / massPerMetre);
 
-    /// <summary>Energy mean of a stiffening line: sqrt(2/(n + 1)) sqrt(F0 eps0/m').</summary>
-    public static double StiffeningMean(double forceNewtons, double strain, double exponent, double massPerMetre) =>
-        Math.Sqrt(2 / (exponent + 1)) * Math.Sqrt(forceNewtons * strain / massPerMetre);
-
     /// <summary>Fitting before the wave is back from the held end: (F0/Z)(1 - exp(-Z t/M)), t up to 2 L/c0.</summary>
     public static double FirstPass(double forceNewtons, double impedance, double hardwareKilograms, double seconds) =>
         forceNewtons / impedance * (1 - Math.Exp(-impedance * seconds / hardwareKilograms));

@@ -9,9 +9,6 @@ internal static class SagKernel
     /// <summary>Parabola at mid-span, w L^2/(8 H) = L^2/(8 a).</summary>
     public static double Parabola(double span, double a) => span * span / (8 * a);
 
-    /// <summary>Parabola at x, x (L - x)/(2 a) below the chord.</summary>
-    public static double ParabolaAt(double span, double a, double x) => x * (span - x) / (2 * a);
-
     /// <summary>Catenary at mid-span, a (cosh(L/(2a)) - 1), written 2 a sinh^2(L/(4a)).</summary>
     public static double Catenary(double span, double a)
     {

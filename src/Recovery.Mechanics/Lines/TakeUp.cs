@@ -72,6 +72,47 @@ public static class TakeUp
         return Make(LineLoadRule.RaisedThrottle, shape, f / shape.LinearStiffness, double.NaN, LinesSources.Throttle);
     }
 
+    /// <summary>Gives the natural period of the puller on a linear line, 2 pi sqrt(m/k): against it the time over which a throttle is raised is measured (<see cref="RaisedForce"/>). The soft end of the line has the longest.</summary>
+    /// <param name="line">The line; linear.</param>
+    /// <param name="pullerMass">Mass of the puller, 1 kg to 1,000 t.</param>
+    /// <param name="casualtyMass">Mass of a casualty that rolls free, 1 kg to 1,000 t; null where it is held. Both then swing against each other, faster: m = m1 m2/(m1 + m2).</param>
+    /// <returns>The period.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="line"/> is null.</exception>
+    /// <exception cref="ArgumentException">The line is not linear.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A mass is outside its range.</exception>
+    public static Duration NaturalPeriod(LineAssembly line, Mass pullerMass, Mass? casualtyMass = null)
+    {
+        double k = LinearStiffness(line), m = PullerMass(pullerMass);
+        return Duration.FromSeconds(TakeUpKernel.Period(k, casualtyMass is { } second ? TakeUpKernel.ReducedMass(m, Guard.Kilograms(second, 0.001, 1000, nameof(casualtyMass))) : m));
+    }
+
+    /// <summary>Gives the time in which the slack is run through, 2 s/(v0 + v1).</summary>
+    /// <param name="line">The line; its own slack is the slack.</param>
+    /// <param name="pullerMass">Mass of the puller, 1 kg to 1,000 t.</param>
+    /// <param name="pull">Pull that goes on, 0 to 5,000 kN.</param>
+    /// <param name="speed">Speed at the start of the slack, 0 to 60 km/h.</param>
+    /// <returns>The time; null where neither pull nor speed ever takes the slack up.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="line"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static Duration? TimeToTaut(LineAssembly line, Mass pullerMass, Force pull, Speed speed)
+    {
+        double s = Guard.NotNull(line, nameof(line)).Slack.Meters, m = PullerMass(pullerMass), p = Pull(pull, 0), v = Guard.MetresPerSecond(speed, 0, 60, nameof(speed));
+        return s > 0 && p == 0 && v == 0 ? null : Duration.FromSeconds(TakeUpKernel.TimeToTaut(p, m, v, s));
+    }
+
+    /// <summary>Gives the step of tension that runs along a taut line whose end is moved at a speed all at once, Z v: there before the line as a whole has stretched.</summary>
+    /// <param name="segment">The line; linear.</param>
+    /// <param name="speed">Speed of its end, 0 to 60 km/h.</param>
+    /// <returns>The step.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="segment"/> is null.</exception>
+    /// <exception cref="ArgumentException">The line is not linear.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The speed is outside its range.</exception>
+    public static Force ImpactStep(LineSegment segment, Speed speed)
+    {
+        if (!Guard.NotNull(segment, nameof(segment)).Curve.Shape.IsLinear) throw new ArgumentException("segment must be linear: a wave on another curve has no single impedance.", nameof(segment));
+        return Force.FromNewtons(TakeUpKernel.ImpactStep(segment.Impedance, Guard.MetresPerSecond(speed, 0, 60, nameof(speed))));
+    }
+
     /// <summary>Gives the highest speed at the start of the slack that keeps the held-anchor peak under a limit.</summary>
     /// <param name="line">The line; its own slack is the slack.</param>
     /// <param name="pullerMass">Mass of the puller, 1 kg to 1,000 t.</param>

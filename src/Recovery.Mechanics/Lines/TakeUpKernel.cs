@@ -38,9 +38,6 @@ internal static class TakeUpKernel
     /// <summary>Natural period 2 pi sqrt(m/k).</summary>
     public static double Period(double stiffness, double massKilograms) => 2 * Math.PI * Math.Sqrt(massKilograms / stiffness);
 
-    /// <summary>Highest natural frequency of two masses on a line, sqrt(k/mu), rad/s.</summary>
-    public static double Frequency(double stiffness, double reducedMassKilograms) => Math.Sqrt(stiffness / reducedMassKilograms);
-
     /// <summary>m1 m2/(m1 + m2).</summary>
     public static double ReducedMass(double first, double second) => first * second / (first + second);
 
@@ -74,9 +71,6 @@ internal static class TakeUpKernel
     /// <summary>Highest gear speed that keeps the locked-gear peak under a limit, (F - P)/sqrt(k m); negative where none does.</summary>
     public static double GearSpeedLimit(double limitNewtons, double pullNewtons, double stiffness, double massKilograms) =>
         (limitNewtons - pullNewtons) / Math.Sqrt(stiffness * massKilograms);
-
-    /// <summary>Gear speed below which the locked-gear peak is under twice the pull, P/sqrt(k m).</summary>
-    public static double GearSpeedOfTwicePull(double pullNewtons, double stiffness, double massKilograms) => pullNewtons / Math.Sqrt(stiffness * massKilograms);
 
     /// <summary>Tension step when a taut line is struck at speed, Z v.</summary>
     public static double ImpactStep(double impedance, double speed) => impedance * speed;

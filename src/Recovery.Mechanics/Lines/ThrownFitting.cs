@@ -41,7 +41,31 @@ public sealed record ThrownFitting
     /// <summary>Gets the area that it sweeps where it comes down, by bounce, skip and slide: 7 times its projected area, as a debris risk analysis takes it (14 CFR Part 417 Appendix C, primary). In place of a point.</summary>
     public Area SweptArea => Area.FromSquareMeters(BallisticsKernel.SweptArea(BallisticsKernel.FragmentArea(Mass.Kilograms, BallisticsKernel.ForgedSteelShape)));
 
+    /// <summary>Gets the speed at which drag carries its weight: it comes down no faster from however high. sqrt(g/b).</summary>
+    public Speed TerminalSpeed => Speed.FromMetersPerSecond(BallisticsKernel.TerminalSpeed(DragPerMetre));
+
+    /// <summary>Gets the energy at that speed.</summary>
+    public Energy TerminalEnergy => Energy.FromJoules(Mass.Kilograms * TerminalSpeed.MetersPerSecond * TerminalSpeed.MetersPerSecond / 2);
+
+    /// <summary>Gets how high it rises above its release if thrown straight up, with drag: ln(1 + v^2/v_t^2)/(2b).</summary>
+    public Length GreatestRise => Length.FromMeters(BallisticsKernel.Rise(Speed.MetersPerSecond, DragPerMetre));
+
+    /// <summary>Gets the speed with which it comes back to the height of its release from there: v/sqrt(1 + v^2/v_t^2).</summary>
+    public Speed ReturnSpeed => Speed.FromMetersPerSecond(BallisticsKernel.ReturnSpeed(Speed.MetersPerSecond, DragPerMetre));
+
     private double DragPerMetre => BallisticsKernel.DragPerMetre(Mass.Kilograms, BallisticsKernel.FragmentArea(Mass.Kilograms, BallisticsKernel.ForgedSteelShape), BallisticsKernel.DragCoefficient, BallisticsKernel.AirDensity);
+
+    /// <summary>Gives the least speed at which something flew that was found at a distance: in vacuum, at 45 degrees, from the ground and back to it, sqrt(g R). Drag, a flatter flight and what it hit on its way ask for more; bounce and roll after landing, and a release above the ground, for less.</summary>
+    /// <param name="reach">Where it came down, 0.1 to 1,000 m.</param>
+    /// <returns>The speed.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The distance is outside its range.</exception>
+    public static Speed LeastSpeedToReach(Length reach) => Speed.FromMetersPerSecond(BallisticsKernel.SpeedForRange(Guard.Metres(reach, 0.1, 1000, nameof(reach))));
+
+    /// <summary>Gives the speed that drag leaves it after a level way, gravity left out: v exp(-b x).</summary>
+    /// <param name="way">The way, 0 to 1,000 m.</param>
+    /// <returns>The speed.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The way is outside its range.</exception>
+    public Speed SpeedAfter(Length way) => Speed.FromMetersPerSecond(BallisticsKernel.LevelSpeed(Speed.MetersPerSecond, DragPerMetre, Guard.Metres(way, 0, 1000, nameof(way))));
 
     /// <summary>Gives the range in vacuum at an elevation.</summary>
     /// <param name="elevation">Elevation at release, 0 to 89 degrees.</param>

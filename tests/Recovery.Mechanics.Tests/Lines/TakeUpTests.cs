@@ -114,9 +114,10 @@ public class TakeUpTests
     {
         double m = row.Si("m"), p = row.Si("P"), s = row.Si("s"), v = TakeUpKernel.SpeedAtTaut(p, m, 0, s);
         row.Matches(("v", v));
-        Assert.Equal(v * m / p, TakeUpKernel.TimeToTaut(p, m, 0, s), 1e-12);
-        Assert.Equal(2.5, TakeUpKernel.TimeToTaut(0, m, 2, 5), 1e-12);
-        Assert.Equal(0, TakeUpKernel.TimeToTaut(p, m, 0, 0));
+        Assert.Equal(v * m / p, TakeUp.TimeToTaut(OfStiffness(250e3, s), Kg(m), N(p), Mps(0))!.Value.Seconds, 1e-12);
+        Assert.Equal(2.5, TakeUp.TimeToTaut(OfStiffness(250e3, 5), Kg(m), N(0), Mps(2))!.Value.Seconds, 1e-12);
+        Assert.Equal(0, TakeUp.TimeToTaut(OfStiffness(250e3), Kg(m), N(0), Mps(0))!.Value.Seconds);
+        Assert.Null(TakeUp.TimeToTaut(OfStiffness(250e3, s), Kg(m), N(0), Mps(0)));
     }
 
     [Theory]
@@ -155,7 +156,7 @@ public class TakeUpTests
     [CheckRows("lines", "gear-of-twice-pull")]
     public void The_gear_that_gives_twice_the_pull_matches(CheckRow row)
     {
-        var v = TakeUpKernel.GearSpeedOfTwicePull(row.Si("P"), row.Si("k"), row.Si("m"));
+        var v = TakeUp.HighestSpeedLockedGear(OfStiffness(row.Si("k")), Kg(row.Si("m")), N(row.Si("P")), N(2 * row.Si("P"))).Highest!.Value.MetersPerSecond;
         row.Matches(("v_t", v), ("v_t_kmh", v));
         Assert.Equal(2 * row.Si("P"), TakeUpKernel.LockedGearPeak(row.Si("P"), row.Si("k"), row.Si("m"), v), 1e-6);
     }
@@ -184,11 +185,11 @@ public class TakeUpTests
 
     [Theory]
     [CheckRows("lines", "throttle-exact")]
-    public void A_raised_force_matches(CheckRow row) => row.MatchesList("factor", row.SiList("t_r_over_Tn").Select(TakeUpKernel.ThrottleExact).ToList());
+    public void A_raised_force_matches(CheckRow row) => row.MatchesList("factor", row.SiList("t_r_over_Tn").Select(t => RaisedForce.Evenly(Duration.FromSeconds(t), Duration.FromSeconds(1))).ToList());
 
     [Theory]
     [CheckRows("lines", "throttle-envelope")]
-    public void Its_envelope_matches(CheckRow row) => row.MatchesList("envelope", row.SiList("t_r_over_Tn").Select(TakeUpKernel.ThrottleEnvelope).ToList());
+    public void Its_envelope_matches(CheckRow row) => row.MatchesList("envelope", row.SiList("t_r_over_Tn").Select(t => RaisedForce.Envelope(Duration.FromSeconds(t), Duration.FromSeconds(1))).ToList());
 
     [Theory]
     [CheckRows("lines", "throttle-band")]
@@ -196,18 +197,18 @@ public class TakeUpTests
     {
         double m = row.Si("m"), p = row.Si("P"), rise = row.Si("t_r");
         var k = row.SiList("k");
-        row.MatchesList("Tn", k.Select(x => TakeUpKernel.Period(x, m)).ToList());
-        row.MatchesList("F", k.Select(x => p * TakeUpKernel.ThrottleExact(rise / TakeUpKernel.Period(x, m))).ToList());
+        row.MatchesList("Tn", k.Select(x => TakeUp.NaturalPeriod(OfStiffness(x), Kg(m)).Seconds).ToList());
+        row.MatchesList("F", k.Select(x => p * RaisedForce.Evenly(Duration.FromSeconds(rise), TakeUp.NaturalPeriod(OfStiffness(x), Kg(m)))).ToList());
         row.MatchesOne("F_envelope", TakeUp.PeakThrottle(OfStiffness(k.Min()), Kg(m), N(p), Duration.FromSeconds(rise)).Peak!.Value.Newtons);
     }
 
     [Theory]
     [CheckRows("lines", "throttle-steps")]
-    public void A_force_raised_in_steps_matches(CheckRow row) => row.MatchesList("factor", row.SiList("steps").Select(n => TakeUpKernel.ThrottleSteps((int)n)).ToList());
+    public void A_force_raised_in_steps_matches(CheckRow row) => row.MatchesList("factor", row.SiList("steps").Select(n => RaisedForce.InSteps((int)n)).ToList());
 
     [Theory]
     [CheckRows("lines", "two-steps")]
-    public void Two_steps_apart_match(CheckRow row) => row.MatchesList("factor", row.SiList("spacing_over_Tn").Select(TakeUpKernel.TwoStepsApart).ToList());
+    public void Two_steps_apart_match(CheckRow row) => row.MatchesList("factor", row.SiList("spacing_over_Tn").Select(t => RaisedForce.InTwoSteps(Duration.FromSeconds(t), Duration.FromSeconds(1))).ToList());
 
     [Theory]
     [CheckRows("lines", "line-loads")]
@@ -249,11 +250,26 @@ public class TakeUpTests
 
     [Theory]
     [CheckRows("lines", "impact-step")]
-    public void The_step_on_impact_matches(CheckRow row) => row.Matches(("dF", TakeUpKernel.ImpactStep(ElasticKernel.Impedance(Linear(row).AxialStiffness.Newtons, row.Si("m_line")), row.Si("v"))));
+    public void The_step_on_impact_matches(CheckRow row) => row.Matches(("dF", TakeUp.ImpactStep(Segment(row), Mps(row.Si("v"))).Newtons));
 
     [Theory]
     [CheckRows("lines", "frequency")]
-    public void The_highest_frequency_matches(CheckRow row) => row.Matches(("w_max", TakeUpKernel.Frequency(row.Has("k") ? row.Si("k") : Linear(row).Stiffness.NewtonsPerMeter, TakeUpKernel.ReducedMass(row.Si("m1"), row.Si("m2")))));
+    public void The_highest_frequency_matches(CheckRow row) => row.Matches(("w_max", 2 * Math.PI / TakeUp.NaturalPeriod(row.Has("k") ? OfStiffness(row.Si("k")) : Taut(Linear(row)), Kg(row.Si("m1")), Kg(row.Si("m2"))).Seconds));
+
+    [Fact]
+    public void What_a_raised_force_and_a_step_cannot_be_reckoned_with_is_refused()
+    {
+        var power = LoadElongation.PowerLaw(M(9), N(588399), Frac(0.25), 2, Test);
+        Assert.Throws<ArgumentException>(() => TakeUp.NaturalPeriod(Taut(power), Mass.FromTonnes(20)));
+        Assert.Throws<ArgumentException>(() => TakeUp.ImpactStep(new LineSegment("strap", power, PerMetre(2)), Mps(1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => RaisedForce.InSteps(0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => RaisedForce.Evenly(Duration.FromSeconds(1), Duration.Zero));
+        Assert.Throws<ArgumentOutOfRangeException>(() => RaisedForce.Envelope(Duration.Zero, Duration.FromSeconds(1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => DampedTakeUp.PeakShare(Frac(0.96)));
+        Assert.Equal(2, RaisedForce.Evenly(Duration.Zero, Duration.FromSeconds(1)));
+        Assert.Equal(Standing.Derived, RaisedForce.Source.Standing);
+        Assert.Equal(Standing.Derived, DampedTakeUp.Source.Standing);
+    }
 
     [Theory]
     [CheckRows("lines", "contact-factor")]

@@ -24,7 +24,7 @@ public class ThrownFittingTests
     {
         var a = BallisticsKernel.FragmentArea(row.Si("m"), row.Si("k_shape"));
         var b = BallisticsKernel.DragPerMetre(row.Si("m"), a, row.Si("CD"), row.Si("rho"));
-        row.Matches(("A", a), ("inv_b", 1 / b), ("v_t", BallisticsKernel.TerminalSpeed(b)));
+        row.Matches(("A", a), ("inv_b", 1 / b), ("v_t", new ThrownFitting(Kg(row.Si("m")), Mps(20), M(1)).TerminalSpeed.MetersPerSecond));
         Assert.Equal((BallisticsKernel.ForgedSteelShape, BallisticsKernel.DragCoefficient, BallisticsKernel.AirDensity), (row.Si("k_shape"), row.Si("CD"), row.Si("rho")));
     }
 
@@ -32,17 +32,18 @@ public class ThrownFittingTests
     [CheckRows("lines", "critical-energy")]
     public void Terminal_energy_matches(CheckRow row)
     {
-        var l1 = BallisticsKernel.DragLengthFactor(row.Si("k_shape"), row.Si("CD"), row.Si("rho"));
-        row.Matches(("L1", l1), ("two_Ecr", BallisticsKernel.TwiceTerminalEnergy(row.Si("m"), l1)));
+        // L1 = 1/(b m^(1/3)), and twice the energy at terminal speed is g L1 m^(4/3).
+        var b = BallisticsKernel.DragPerMetre(row.Si("m"), BallisticsKernel.FragmentArea(row.Si("m"), row.Si("k_shape")), row.Si("CD"), row.Si("rho"));
+        row.Matches(("L1", 1 / b / Math.Cbrt(row.Si("m"))), ("two_Ecr", 2 * new ThrownFitting(Kg(row.Si("m")), Mps(20), M(1)).TerminalEnergy.Joules));
     }
 
     [Theory]
     [CheckRows("lines", "level-drag")]
-    public void Level_flight_matches(CheckRow row) => row.Matches(("v", BallisticsKernel.LevelSpeed(row.Si("v0"), Drag(row), row.Si("x"))));
+    public void Level_flight_matches(CheckRow row) => row.Matches(("v", Thrown(row).SpeedAfter(M(row.Si("x"))).MetersPerSecond));
 
     [Theory]
     [CheckRows("lines", "vertical-drag")]
-    public void Vertical_flight_matches(CheckRow row) => row.Matches(("rise", BallisticsKernel.Rise(row.Si("v0"), Drag(row))), ("v_return", BallisticsKernel.ReturnSpeed(row.Si("v0"), Drag(row))));
+    public void Vertical_flight_matches(CheckRow row) => row.Matches(("rise", Thrown(row).GreatestRise.Meters), ("v_return", Thrown(row).ReturnSpeed.MetersPerSecond));
 
     [Theory]
     [CheckRows("lines", "vertical-drag")]
@@ -85,7 +86,7 @@ public class ThrownFittingTests
     [CheckRows("lines", "vacuum-throw")]
     public void The_speed_behind_a_reported_throw_matches(CheckRow row)
     {
-        var v = BallisticsKernel.SpeedForRange(row.Si("range"));
+        var v = ThrownFitting.LeastSpeedToReach(M(row.Si("range"))).MetersPerSecond;
         row.Matches(("v", v), ("KE", new ThrownFitting(Kg(row.Si("m")), Mps(v), M(1)).KineticEnergy.Joules));
     }
 
@@ -150,4 +151,15 @@ public class ThrownFittingTests
     private static ThrownFitting Fitting(CheckRow row) => new(Kg(row.Si("m")), Mps(row.Si("v0")), M(row.Si("h")));
 
     private static double Drag(CheckRow row) => BallisticsKernel.DragPerMetre(row.Si("m"), BallisticsKernel.FragmentArea(row.Si("m"), row.Si("k_shape")), row.Si("CD"), row.Si("rho"));
+
+    [Fact]
+    public void A_way_or_reach_out_of_range_is_refused_with_words()
+    {
+        var fitting = new ThrownFitting(Kg(5), Mps(70), M(1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => fitting.SpeedAfter(M(1000.1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => ThrownFitting.LeastSpeedToReach(M(0.05)));
+        Assert.Equal(70, fitting.SpeedAfter(M(0)).MetersPerSecond);
+    }
+
+    private static ThrownFitting Thrown(CheckRow row) => new(Kg(row.Si("m")), Mps(row.Si("v0")), M(1));
 }
