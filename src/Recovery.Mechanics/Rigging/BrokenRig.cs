@@ -30,7 +30,7 @@ internal sealed class BrokenRig
             Hang(end, half);
         }
 
-        if (link.Runs) RunOut(link, link.Nodes[1], new LoosePiece());
+        if (link.Runs) RunOut(link, link.Nodes[1], new LoosePiece(), Ends(link));
         FallApart();
     }
 
@@ -102,7 +102,7 @@ internal sealed class BrokenRig
         var other = link.Nodes[0] == lost ? link.Nodes[link.Nodes.Count - 1] : link.Nodes[0];
         if (link.Runs)
         {
-            RunOut(link, link.Nodes[0] == lost ? link.Nodes[1] : link.Nodes[link.Nodes.Count - 2], baggage);
+            RunOut(link, link.Nodes[0] == lost ? link.Nodes[1] : link.Nodes[link.Nodes.Count - 2], baggage, [lost]);
             if (_gone.Contains(other)) return;
             var rest = new LoosePiece();
             rest.Lines.Add(link);
@@ -118,8 +118,9 @@ internal sealed class BrokenRig
     }
 
     /// <summary>The loose end flies the way its eye is drawn: to whatever the eye hangs on without this strap.</summary>
-    private void RunOut(RigLink link, string eye, LoosePiece baggage)
+    private void RunOut(RigLink link, string eye, LoosePiece baggage, IEnumerable<string> lost)
     {
+        baggage.Lost.AddRange(lost.Select(end => (link, end)));
         baggage.RunsOut = true;
         baggage.Lines.Add(link);
         _loose.Add((baggage, Supports(eye)));

@@ -7,7 +7,7 @@ namespace Recovery.Mechanics.Rigging;
 /// <remarks>R/F of each part of that leg with the whole procedure peak on it. It has no acceptance level and raises no finding: it is shown beside the strap that runs out. Source: statics, rule of the trade.</remarks>
 public sealed record EyeJam
 {
-    private EyeJam(double newtons, string weakest, double? reserve)
+    internal EyeJam(double newtons, string weakest, double? reserve)
     {
         LegLoad = Force.FromNewtons(newtons);
         Weakest = weakest;

@@ -44,7 +44,7 @@ public sealed record FailureCase
     /// <summary>Gets how it comes about.</summary>
     public string Why { get; }
 
-    /// <summary>Gets what the other leg carries where the bridle jams in the eye instead of running out of it; null in every other case.</summary>
+    /// <summary>Gets what the other leg carries where the bridle jams in the eye instead of running out of it; null in every other case. In a rig graph it stands with the case of running out, worked with the whole rig without the lost part, and is null as well where what is left comes to no rest.</summary>
     public EyeJam? Jam { get; private init; }
 
     /// <summary>Gets the mass as it may be printed: what is known, and that there is more.</summary>

@@ -11,10 +11,12 @@ internal sealed class GraphSprings
     private readonly RigGraph _graph;
     private readonly End _soft;
     private readonly End _stiff;
+    private readonly JammedRig _jammed;
 
-    public GraphSprings(RigGraph graph, RigGraphEnvelope envelope)
+    public GraphSprings(RigGraph graph, RigGraphEnvelope envelope, JammedRig jammed)
     {
         _graph = graph;
+        _jammed = jammed;
         _soft = new End(envelope.Soft, static line => line.SoftNewtons);
         _stiff = new End(envelope.Stiff, static line => line.StiffNewtons);
     }
@@ -34,7 +36,10 @@ internal sealed class GraphSprings
             hardware.Add(parted ? LoosePiece.BrokenOff(part) : link.Part.Name);
         }
 
-        return new FailureCase(part, Towards(supports), hardware.AsReadOnly(), kilograms, complete, Math.Max(_soft.Energy, _stiff.Energy), Math.Max(_soft.Speed(piece), _stiff.Speed(piece)), Why(piece, supports));
+        var failure = new FailureCase(part, Towards(supports), hardware.AsReadOnly(), kilograms, complete, Math.Max(_soft.Energy, _stiff.Energy), Math.Max(_soft.Speed(piece), _stiff.Speed(piece)), Why(piece, supports));
+        // Of a strap that parted somewhere either end may be the one that holds: the worse counts.
+        var jams = piece.Lost.Select(lost => _jammed.Of(lost.Link, lost.End)).Where(jam => jam is not null).OrderBy(jam => jam!.Reserve ?? 0).ToList();
+        return jams.Count == 0 ? failure : failure.WithJam(jams[0]!);
     }
 
     private static string Why(LoosePiece piece, IReadOnlyList<string> supports) => piece.RunsOut

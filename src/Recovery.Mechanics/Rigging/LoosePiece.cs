@@ -20,6 +20,9 @@ internal sealed class LoosePiece
     /// <summary>Whether it is on the loose end of a strap that runs out of its eye.</summary>
     public bool RunsOut { get; set; }
 
+    /// <summary>The straps that run out with it and the end that each lost; both ends of one that parted.</summary>
+    public List<(RigLink Link, string End)> Lost { get; } = [];
+
     /// <summary>Whether several lines hang together on it, so that no rule for a single chain holds.</summary>
     public bool Branches { get; set; }
 
@@ -46,5 +49,6 @@ internal sealed class LoosePiece
         Kilograms += other.Kilograms;
         TornOff ??= other.TornOff;
         RunsOut |= other.RunsOut;
+        Lost.AddRange(other.Lost);
     }
 }

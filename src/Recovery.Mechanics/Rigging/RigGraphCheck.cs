@@ -15,15 +15,15 @@ public sealed class RigGraphCheck
 {
     private readonly RigGraphEnvelope _envelope;
 
-    private RigGraphCheck(RigGraph graph, DesignFactorPolicy policy, double? wear, double twist, RigGraphEnvelope envelope, IReadOnlyList<PartCheck> parts)
+    private RigGraphCheck(RigGraph graph, DesignFactorPolicy policy, double? wear, double twist, RigGraphEnvelope envelope)
     {
         Graph = graph;
         Policy = policy;
         DeclaredWear = wear;
         TwistFactor = twist;
         _envelope = envelope;
-        Parts = parts;
-        Failures = GraphFailures.Of(graph, envelope);
+        Parts = PartsOf(graph, policy, WearFactor * twist, envelope);
+        Failures = GraphFailures.Of(graph, envelope, new JammedRig(graph, policy, WearFactor * twist, envelope.Stiff));
     }
 
     /// <summary>Gets the rig.</summary>
@@ -148,9 +148,13 @@ public sealed class RigGraphCheck
 
     internal static RigGraphCheck Of(RigGraph graph, DesignFactorPolicy policy, double? declaredWear, double twist)
     {
-        var wear = (declaredWear ?? Rig.UndeclaredWear) * twist;
         policy.WithComputedPeak(nameof(policy));
-        var envelope = RigGraphEnvelope.Of(graph);
+        return new RigGraphCheck(graph, policy, declaredWear, twist, RigGraphEnvelope.Of(graph));
+    }
+
+    /// <summary>Every place of a solved rig.</summary>
+    internal static IReadOnlyList<PartCheck> PartsOf(RigGraph graph, DesignFactorPolicy policy, double wear, RigGraphEnvelope envelope)
+    {
         var parts = new List<PartCheck>();
         for (var i = 0; i < graph.Links.Count; i++) Add(graph.Links[i].Part, i, envelope.OfLink(i), envelope.Bight(i), graph.Links[i].Runs);
         for (var i = 0; i < graph.Nodes.Count; i++)
@@ -158,7 +162,7 @@ public sealed class RigGraphCheck
             if (graph.Nodes[i].Joiner is { } joiner) Add(joiner, graph.Links.Count + i, envelope.OfJoiner(i), false, false);
         }
 
-        return new RigGraphCheck(graph, policy, declaredWear, twist, envelope, parts.AsReadOnly());
+        return parts.AsReadOnly();
 
         void Add(RigPart part, int index, double share, bool bight, bool runs)
         {

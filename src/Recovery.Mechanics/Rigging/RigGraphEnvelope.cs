@@ -95,8 +95,8 @@ internal sealed class RigGraphEnvelope
         foreach (var name in link.Nodes)
         {
             var node = _graph.Nodes[_graph.IndexOf(name)];
-            if (node.Kind != RigNodeKind.Joint || node.Joiner is SnatchBlock || !_graph.Links.Any(l => l.RunsThrough(name))) continue;
-            if (node.Joiner is null || link.RunsThrough(name)) return true;
+            if (node.Kind != RigNodeKind.Joint || node.Joiner is SnatchBlock || !_graph.Links.Any(l => l.RunsThrough(name) || l.Jammed == name)) continue;
+            if (node.Joiner is null || link.RunsThrough(name) || link.Jammed == name) return true;
         }
 
         return false;

@@ -74,7 +74,7 @@ public sealed class RigGraphForces
         var element = new LoadPathElement
         {
             Nodes = link.Nodes.Select(graph.IndexOf).ToArray(),
-            Length = link.Part.LineMetres,
+            Length = link.LineMetres,
             Way = way,
             Friction = new double[link.Nodes.Count - 2],
             Ratio = new double[link.Nodes.Count - 2],
@@ -144,7 +144,7 @@ public sealed class RigGraphForces
             foreach (var link in graph.Links)
             {
                 if (graph.Nodes[graph.IndexOf(link.Nodes[0])].Kind == RigNodeKind.Puller || graph.Nodes[graph.IndexOf(link.Nodes[link.Nodes.Count - 1])].Kind == RigNodeKind.Puller) continue;
-                var part = link.Part.LineMetres / (link.Nodes.Count - 1);
+                var part = link.LineMetres / (link.Nodes.Count - 1);
                 for (var i = 1; i < link.Nodes.Count; i++)
                 {
                     int a = graph.IndexOf(link.Nodes[i - 1]), b = graph.IndexOf(link.Nodes[i]);

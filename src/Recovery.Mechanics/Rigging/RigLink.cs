@@ -80,6 +80,17 @@ public sealed record RigLink
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public RigLink WithEye(Length? eyeLength, Length? bightThickness) => Runs ? this with { EyeLength = eyeLength, BightThickness = bightThickness } : throw new InvalidOperationException(Part.Name + " runs through no eye.");
 
+    /// <summary>Length of the part that lies between its nodes, m: all of it, unless a part of it is lost.</summary>
+    internal double LineMetres => Part.LineMetres * (1 - LostShare);
+
+    /// <summary>Name of the eye in which its bight lies jammed; null where it is not.</summary>
+    internal string? Jammed { get; private init; }
+
+    private double LostShare { get; init; }
+
+    /// <summary>What is left of it between an eye in which it jammed and the end that holds.</summary>
+    internal RigLink JammedIn(string eye, string held, double share) => Between(Part, eye, held) with { Jammed = eye, LostShare = 1 - share };
+
     /// <summary>The same way with another part on it.</summary>
     internal RigLink WithPart(RigPart part) => Running(part, Nodes[0], Nodes.Skip(1).Take(Nodes.Count - 2), Nodes[Nodes.Count - 1]) with { WideAngleAccepted = WideAngleAccepted, EyeLength = EyeLength, BightThickness = BightThickness };
 

@@ -153,6 +153,37 @@ public class RigGraphTests
         Assert.Equal(["shackle left", "torn-off piece of the axle left"], check.Failures.Single(f => f.Part == "axle left" && f.Towards == "drawbar" && f.Hardware.Count > 0).Hardware);
     }
 
+    // As in the list: the whole 158.6 kN on one leg, axle strap 273.0/158.6 = 1.72, bight of the bridle 294.2/158.6 = 1.85.
+    [Theory]
+    [InlineData("bridle")]
+    [InlineData("shackle left")]
+    [InlineData("axle strap right")]
+    [InlineData("axle left")]
+    public void A_bridle_that_jams_in_the_eye_is_worked_with_the_rest_of_the_rig(string part)
+    {
+        var check = Worked().Check(DesignFactorPolicy.SlowPull, 1);
+        var jam = check.Failures.Single(f => f.Part == part && f.Jam is not null).Jam!;
+        Assert.Equal(158.6, jam.LegLoad.Kilonewtons, 0.0501);
+        Assert.StartsWith("axle strap", jam.Weakest, StringComparison.Ordinal);
+        Assert.Equal(1.72, jam.Reserve!.Value, 0.00501);
+        if (part == "shackle left" || part == "axle left") Assert.Equal("axle strap right", jam.Weakest);
+        var strong = Worked().Replace("axle strap right", AxleStrap("axle strap right") with { Rating = Rating.BreakingStrengthTonnes(90) }).Check(DesignFactorPolicy.SlowPull, 1);
+        var of = strong.Failures.Single(f => f.Part == "axle left" && f.Jam is not null).Jam!;
+        Assert.Equal("bridle", of.Weakest);
+        Assert.Equal(1.85, of.Reserve!.Value, 0.00501);
+    }
+
+    [Fact]
+    public void What_does_not_run_through_an_eye_jams_in_none()
+    {
+        var check = Worked().Check(DesignFactorPolicy.SlowPull, 1);
+        Assert.All(check.Failures.Where(f => f.Part is "recovery strap" or "drawbar"), f => Assert.Null(f.Jam));
+        Assert.All(check.Failures.Where(f => f.Jam is not null), f => Assert.Contains("if it jams there", f.Why, StringComparison.Ordinal));
+        // Of a strap whose breaking strength is not known nobody knows the stretch, nor what is stored.
+        var unknown = Worked().Replace("axle strap right", AxleStrap("axle strap right") with { Rating = Rating.WorkingLoadLimitTonnes(10) }).Check(DesignFactorPolicy.SlowPull, 1);
+        Assert.Empty(unknown.Failures);
+    }
+
     [Fact]
     public void A_shackle_in_the_middle_is_found_and_the_better_arrangement_flies_no_steel()
     {
