@@ -40,7 +40,7 @@ Console.WriteLine(new string('-', 80));
 foreach (var part in badCheck.Failures.Concat(goodCheck.Failures).Select(f => Alike(f.Part)).Distinct())
     foreach (var (name, left, right) in Rows(part, Worst(badCheck, part), Worst(goodCheck, part))) Console.WriteLine((Cell(name, 18) + Cell(left, 31) + right).TrimEnd());
 
-Wrap("Towards the drawbar sits the driver of the tractor, towards the axle whoever is in the harvester: glass stops none of it. A bridle that jams in its eye in place of running out loads its other end at once.");
+Wrap("Towards the drawbar sits the driver of the tractor, towards the axle whoever is in the harvester: glass stops none of it. " + (goodCheck.Failures.Select(f => f.Jam).FirstOrDefault(j => j is not null) is { } jam ? "A bridle that lost an end and jams in its eye in place of running out: " + jam + ". No level is accepted for it." : string.Empty));
 Console.WriteLine();
 Console.WriteLine("Steel on a free end: " + Names(badCheck.SteelOnFreeEnds) + " against " + Names(goodCheck.SteelOnFreeEnds) + ".");
 foreach (var finding in badCheck.Findings().Where(f => f.Id is "line.metal-joiner" or "rig.steel-on-free-end").Take(2)) Wrap(finding.Severity + ": " + finding.Message + " " + finding.Remedy);
