@@ -43,7 +43,7 @@ internal sealed class JammedRig
         if (Rest(_graph.Links.Select(l => ReferenceEquals(l, link) ? left : l).ToList(), left) is not { } rig) return null;
         try
         {
-            var envelope = RigGraphEnvelope.Of(rig);
+            var envelope = RigGraphEnvelope.OfProcedure(rig);
             var leg = Leg(rig, left, held);
             var places = RigGraphCheck.PartsOf(rig, _policy, _wear, envelope).Where(p => leg.Contains(p.Part.Name)).ToList();
             var weakest = places.FirstOrDefault(p => p.Reserve is null) ?? places.OrderBy(p => p.Reserve).FirstOrDefault();

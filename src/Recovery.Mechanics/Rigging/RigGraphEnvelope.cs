@@ -10,6 +10,9 @@ internal sealed class RigGraphEnvelope
 {
     private static readonly RigLoadLevel[] Levels = [RigLoadLevel.Steady, RigLoadLevel.Procedure, RigLoadLevel.Careless];
 
+    /// <summary>Place of the procedure peak in <see cref="Levels"/>.</summary>
+    private const int Procedure = 1;
+
     private readonly RigGraph _graph;
     private readonly double[] _links;
     private readonly double[] _joiners;
@@ -58,13 +61,19 @@ internal sealed class RigGraphEnvelope
         }
     }
 
-    public static RigGraphEnvelope Of(RigGraph graph)
+    public static RigGraphEnvelope Of(RigGraph graph) => Of(graph, Levels.Length);
+
+    /// <summary>The same of the procedure peak alone at both ends of the stretch: shares of parts and joiners, nothing of the attachments.</summary>
+    public static RigGraphEnvelope OfProcedure(RigGraph graph) => Of(graph, 1);
+
+    private static RigGraphEnvelope Of(RigGraph graph, int levels)
     {
         var envelope = new RigGraphEnvelope(graph);
         List<StretchState> stretches = [StretchState.Stiff, StretchState.Soft];
-        if (envelope.Stiff.IsDeterminate) stretches.Add(StretchState.Unstretched);
-        for (var level = 0; level < Levels.Length; level++)
+        if (levels > 1 && envelope.Stiff.IsDeterminate) stretches.Add(StretchState.Unstretched);
+        for (var i = 0; i < levels; i++)
         {
+            var level = levels == 1 ? Procedure : i;
             foreach (var stretch in stretches)
             {
                 envelope.Take(graph.Solve(Levels[level], stretch), level);
