@@ -1,7 +1,6 @@
 using System;
 using System.Linq;
 using Recovery.Mechanics.Lines;
-using Recovery.Mechanics.Machines;
 using Recovery.Mechanics.Planning;
 using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Rigging;
