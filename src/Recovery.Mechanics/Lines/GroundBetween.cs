@@ -7,7 +7,7 @@ using UnitsNet;
 namespace Recovery.Mechanics.Lines;
 
 /// <summary>What a person measured between the machines: humps and edges under the line, how high the drawbar stands over them, and how far the casualty is to be drawn.</summary>
-/// <remarks>All heights from one level: the ground surface at the stuck machine as found, from which the attachment is measured too. A laser or a string with a spirit level gives them. Immutable.</remarks>
+/// <remarks>All heights from one level: the ground surface at the stuck machine as found, from which the attachment is measured too; on a slope from a straight line along it through that surface, because both machines go on along it. Immutable.</remarks>
 public sealed record GroundBetween
 {
     /// <summary>Describes the ground.</summary>

@@ -41,6 +41,15 @@ public static class StandardChecks
         Lean(plan, findings);
     }
 
+    /// <summary>A declared fall of the line and the measured heights of its ends are one fact; level is what nobody declared.</summary>
+    private static void Pitch(RecoveryPlan plan, LineClearance way, List<Finding> findings)
+    {
+        const double Same = 2 * Math.PI / 180;
+        double declared = plan.Site.LinePitch.Radians, measured = Math.Atan2(way.DrawbarHeight.Meters - way.AttachmentHeight.Meters, way.DrawbarDistance.Meters - way.AttachmentBehindAxle.Meters);
+        if (Math.Abs(declared) < 1e-9 || Math.Abs(declared - measured) <= Same) return;
+        findings.Add(new Finding(PlanningFindings.Contradiction, "the line is said to fall by " + Text.With(plan.Site.LinePitch.Degrees, "deg", 3) + " towards the casualty, and its ends were measured at a fall of " + Text.With(measured * 180 / Math.PI, "deg", 3)));
+    }
+
     /// <summary>The lean of a bridle and the angle of the line off the direction of the pull are one fact.</summary>
     private static void Lean(RecoveryPlan plan, List<Finding> findings)
     {
@@ -168,7 +177,12 @@ public static class StandardChecks
     private static void OverGround(RecoveryPlan plan, GroundBetween ground, List<Finding> findings)
     {
         if (LineOverGround.Missing(plan, ground) is { } missing) findings.Add(new Finding(LinesFindings.GeometryUnknown, "the humps between the machines (" + missing + ")"));
-        else findings.AddRange(LineOverGround.Sweep(plan)!.Findings());
+        else
+        {
+            var sweep = LineOverGround.Sweep(plan)!;
+            findings.AddRange(sweep.Findings());
+            Pitch(plan, sweep.Way, findings);
+        }
     }
 
     private static void SlopeAndDirection(PlanContext c, List<Finding> findings)

@@ -91,6 +91,21 @@ public class GroundBetweenTests
         Unchecked(Over(ReferencePlans.Gentle(), 18, 0.44).WithTackle(new LineTackle(2)), "tackle");
     }
 
+    // The ends of the worked line: 0.1 m over 25.9587 m, 0.2207 deg; two degrees more or less is the same fact, 0 was not declared.
+    [Theory]
+    [InlineData(0, false)]
+    [InlineData(1, false)]
+    [InlineData(2.22, false)]
+    [InlineData(2.23, true)]
+    [InlineData(-1.77, false)]
+    [InlineData(-1.79, true)]
+    public void A_declared_fall_that_is_not_that_of_the_measured_ends_is_a_contradiction(double degrees, bool contradicts)
+    {
+        var plan = Over(ReferencePlans.Gentle(), 18, 0.3);
+        var findings = plan.With(plan.Site.WithLinePitch(Angle.FromDegrees(degrees))).Assess().Findings;
+        Assert.Equal(contradicts, findings.Any(f => f.Id == "plan.contradiction" && f.Subject.Contains("measured at a fall of 0.221 deg", StringComparison.Ordinal)));
+    }
+
     [Fact]
     public void Nothing_measured_is_nothing_said_and_a_plan_tells_its_ground_apart()
     {
