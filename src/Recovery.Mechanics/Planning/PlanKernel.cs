@@ -53,12 +53,20 @@ internal static class PlanKernel
 
         var push = Capability(n, w, traction, onSoil, ref o);
         var worst = n.Standing;
-        Pull(n.Compiled.Tower, push, o, ref worst);
+        Pull(n, o, ref worst);
         Surroundings(n, w, o, ref worst);
         if (n.Compiled.Line is not null) Gear(n, w, push, ref o, ref worst);
         else o.Steady = o.Procedure = double.NaN;
-        var line = double.IsNaN(o.Procedure) ? o.Imposable : o.Procedure;
-        o.Nose = Math.Max(Nose(n.Compiled.Tower, push, 0), Nose(n.Compiled.Tower, push, line));
+        if (n.Team is { } team)
+        {
+            Team(team, w.Team!, double.IsNaN(o.Procedure) ? 1 : o.Procedure / o.Steady, ref o, ref worst);
+        }
+        else
+        {
+            var line = double.IsNaN(o.Procedure) ? o.AtHitch : o.Procedure / n.Advantage;
+            o.Nose = Math.Max(Nose(n.Compiled.Tower, push, 0), Nose(n.Compiled.Tower, push, line));
+        }
+
         if (o.Nose > NoseKernel.Caution) Raise(ref worst, o.Nose >= NoseLifts ? Severity.Stop : Severity.Caution);
         o.Verdict = worst == Severity.Stop ? Verdict.Stop : worst == Severity.Caution ? Verdict.NeedsCompetentReview : Verdict.NoObjectionFound;
     }
@@ -97,20 +105,45 @@ internal static class PlanKernel
         var f = w.Factors;
         var tower = n.Compiled.Tower;
         var model = f[(int)PlanFactor.WheelModel];
-        var power = double.IsInfinity(tower.PowerLimit) ? tower.PowerLimit : Math.Max(0, ((tower.PowerLimit + tower.GradeForce) * f[(int)PlanFactor.Power]) - tower.GradeForce);
-        o.Sustained = CapabilityKernel.Sustained(traction * model, power, tower.NoseLimit, tower.SideLimit, tower.RatingLimit, out _);
+        o.Own = CapabilityKernel.Sustained(traction * model, CapabilityKernel.Power(tower, f[(int)PlanFactor.Power]), tower.NoseLimit, tower.SideLimit, tower.RatingLimit, out _);
         var push = onSoil * model;
         if (tower.HardFriction > 0) push = Math.Max(push, ImposableKernel.OnHardSurface(tower, Math.Min(ImposableKernel.HardSurfaceRatio, tower.HardFriction * f[(int)PlanFactor.HardFriction]), out _));
-        o.Imposable = push + (tower.Weight * tower.DownhillSine);
+        o.Sustained = o.Own;
+        o.AtHitch = push + (tower.Weight * tower.DownhillSine);
+        if (n.Team is { } team)
+        {
+            var scatter = new TeamScatter { Model = model, Power = f[(int)PlanFactor.Power], HardFriction = f[(int)PlanFactor.HardFriction] };
+            TowerIndices(n, f, out scatter.SustainedIndex, out scatter.ImposableIndex);
+            o.Sustained = TeamLineKernel.Pull(team, w.Team!, scatter, out o.Residual);
+            o.AtHitch = w.Team!.Imposable[team.Count - 1];
+        }
+
+        o.Sustained *= n.SustainedAdvantage;
+        o.Imposable = o.AtHitch * n.Advantage;
         return push;
     }
 
-    private static void Pull(CapabilityFlat tower, double push, in PlanOutcome o, ref Severity worst)
+    private static void Pull(PlanNumbers n, in PlanOutcome o, ref Severity worst)
     {
+        var tower = n.Compiled.Tower;
         if (o.Sustained < Stop * o.Demand) Raise(ref worst, Severity.Stop);
         else if (o.Sustained < Undecided * o.Demand) Raise(ref worst, Severity.Caution);
-        if (o.Sustained < Bogged * tower.Weight) Raise(ref worst, Severity.Caution);
-        if (o.Imposable > tower.RatingLimit) Raise(ref worst, Severity.Caution);
+        if (o.Own < Bogged * tower.Weight) Raise(ref worst, Severity.Caution);
+        if (o.AtHitch > tower.RatingLimit) Raise(ref worst, Severity.Caution);
+        if (o.Sustained < n.TackleNeeds) Raise(ref worst, Severity.Caution);
+        if (o.AtHitch * (n.Advantage - 1) > n.AnchorHolds || o.Imposable > n.BlockRating) Raise(ref worst, Severity.Stop);
+    }
+
+    /// <summary>Nose, hitch and front point of every machine in line.</summary>
+    private static void Team(TeamFlat team, TeamScratch w, double peak, ref PlanOutcome o, ref Severity worst)
+    {
+        o.Nose = 0;
+        for (var i = 0; i < team.Count; i++)
+        {
+            o.Nose = Math.Max(o.Nose, TeamLineKernel.Nose(w.Soft[i], w.Imposable[i], peak));
+            if (w.Imposable[i] > team.Alone[i].RatingLimit) Raise(ref worst, Severity.Caution);
+            if (i > 0 && w.Imposable[i - 1] > team.FrontRating[i]) Raise(ref worst, Severity.Stop);
+        }
     }
 
     /// <summary>The belly, the way the machine may roll, and what the line does sideways and down to the hitch.</summary>
@@ -118,7 +151,7 @@ internal static class PlanKernel
     {
         var tower = n.Compiled.Tower;
         if (o.BellyDrags) Raise(ref worst, Severity.Caution);
-        if (o.Imposable * tower.DownPerPull > n.VerticalRating) Raise(ref worst, Severity.Caution);
+        if (n.Team is null && o.AtHitch * tower.DownPerPull > n.VerticalRating) Raise(ref worst, Severity.Caution);
         if (n.Yaw > Mentioned)
         {
             double tension = o.Imposable * n.Compiled.Tension, sideways = SidePullKernel.Sideways(tension, n.Pitch, n.Yaw);
@@ -130,7 +163,14 @@ internal static class PlanKernel
         if (!(slope > 0)) return;
         var index = n.ConeIndex * w.Factors[(int)PlanFactor.StuckConeIndex];
         if (slope > RollingAway.Holds(stuck, SoilKernel.RatingConeIndex(index, Math.Min(1, n.RemouldingIndex * w.Factors[(int)PlanFactor.StuckRemouldingIndex])))) Raise(ref worst, n.FreedMachineHeld ? Severity.Caution : Severity.Stop);
-        else if (slope > RollingAway.Holds(stuck, index)) Raise(ref worst, Severity.Caution);
+        else if (slope > RollingAway.Holds(stuck, OnItsWay(n, w, index))) Raise(ref worst, Severity.Caution);
+    }
+
+    /// <summary>Cone index of the firmest ground that a freed machine may roll on: its own, the puller's and what the puller may reach; endless on a road or yard.</summary>
+    private static double OnItsWay(PlanNumbers n, PlanScratch w, double own)
+    {
+        TowerIndices(n, w.Factors, out _, out var reached);
+        return n.Compiled.Tower.HardFriction > 0 ? double.PositiveInfinity : Math.Max(own, reached);
     }
 
     private static double Nose(CapabilityFlat tower, double push, double line) => NoseKernel.Ratio(tower.NoseMoment, tower.LineHeight, tower.CentreHeight, Math.Max(0, push - tower.GradeForce), line);

@@ -14,10 +14,10 @@ internal sealed class PlanNumbers
     /// <summary>Findings that the kernel works out for itself from sampled numbers; the severity of all others is taken from the plan as it stands.</summary>
     private static readonly HashSet<string> Sampled = new(StringComparer.Ordinal)
     {
-        "pull.will-not-move-it", "pull.undecided", "pull.nose-lift", "pull.nose-light", "pull.puller-may-bog", "pull.hitch-rating-exceeded",
+        "pull.will-not-move-it", "pull.undecided", "pull.nose-lift", "pull.nose-light", "pull.puller-may-bog", "pull.hitch-rating-exceeded", "pull.team-front-point-exceeded",
         "rig.below-floor", "rig.bight-below", "rig.bight-no-evidence", "rig.partial-factors", "rig.shackle-peak", "rig.shackle-rated", "rig.rated-exceeded", "rig.careless-low", "rig.careless-parts", "rig.second-pull-low",
         "rig.attachment-working-load", "rig.attachment-yield", "line.locked-gear-not-met",
-        "mire.belly-drags", "pull.drawbar-vertical", "plan.line-sideways", "plan.runs-away", "plan.may-run-away",
+        "mire.belly-drags", "pull.drawbar-vertical", "plan.line-sideways", "plan.runs-away", "plan.may-run-away", "plan.tackle-short", "plan.tackle-anchor-gives", "plan.tackle-blocks-exceeded",
     };
 
     /// <summary>Makes the numbers and works out the severity of the findings that are not sampled.</summary>
@@ -41,8 +41,15 @@ internal sealed class PlanNumbers
         Pitch = plan.Site.LinePitch.Radians;
         Yaw = Math.Abs(plan.Site.LineYaw.Radians);
         HitchHeight = plan.Tower.HitchHeight.Meters;
+        Team = Compiled.Team is { } together ? TeamFlat.Of(together.Team) : null;
+        Advantage = Compiled.Tackle?.Parts ?? 1;
+        SustainedAdvantage = Compiled.Tackle?.SustainedAdvantage ?? 1;
+        AnchorHolds = Compiled.Tackle?.AnchorHolds?.Newtons ?? double.PositiveInfinity;
+        BlockRating = Compiled.Tackle?.BlockRating?.Newtons ?? double.PositiveInfinity;
         Track = plan.Tower.Machine.NarrowestTrack;
-        foreach (var finding in plan.Assess().Findings)
+        var assessed = plan.Assess();
+        TackleNeeds = Compiled.Tackle is null ? 0 : assessed.Demand.PlanningHigh.Newtons;
+        foreach (var finding in assessed.Findings)
         {
             if (finding.Severity > Standing && !Sampled.Contains(finding.Id)) Standing = finding.Severity;
         }
@@ -88,6 +95,24 @@ internal sealed class PlanNumbers
 
     /// <summary>Narrowest track width of the towing machine.</summary>
     public double Track { get; }
+
+    /// <summary>Several machines in line; null where one pulls alone.</summary>
+    public TeamFlat? Team { get; }
+
+    /// <summary>Force in the line over that at the hitch, without friction; 1 without a tackle.</summary>
+    public double Advantage { get; }
+
+    /// <summary>Sustained pull on the line over that at the hitch; 1 without a tackle.</summary>
+    public double SustainedAdvantage { get; }
+
+    /// <summary>What the anchor of a tackle holds; infinite where it is not known, which is a finding of its own.</summary>
+    public double AnchorHolds { get; }
+
+    /// <summary>What the blocks of a tackle may carry; infinite where it is not known, which is a finding of its own.</summary>
+    public double BlockRating { get; }
+
+    /// <summary>Demand on which the tackle of the plan as it stands is sized, a bound that is not sampled; 0 without one.</summary>
+    public double TackleNeeds { get; }
 
     /// <summary>Worst severity among the findings that do not turn on sampled numbers.</summary>
     public Severity Standing { get; } = Severity.Note;

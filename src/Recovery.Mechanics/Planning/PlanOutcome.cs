@@ -15,11 +15,20 @@ internal struct PlanOutcome
     /// <summary>Gross traction of the stuck machine's own driven axles.</summary>
     public double OwnGross;
 
-    /// <summary>Pull that the towing machine sustains.</summary>
+    /// <summary>Pull that is sustained on the line: by the towing machine, by the team, through the tackle.</summary>
     public double Sustained;
 
-    /// <summary>The most it can put into the line, along the ground.</summary>
+    /// <summary>Pull that the towing machine sustains by itself.</summary>
+    public double Own;
+
+    /// <summary>The most that can come into the line, along the ground.</summary>
     public double Imposable;
+
+    /// <summary>The most at the hitch of the towing machine, along the ground.</summary>
+    public double AtHitch;
+
+    /// <summary>Greatest that was left of an equation of pull in a team, N.</summary>
+    public double Residual;
 
     /// <summary>Steady line load; not a number where the line is not known.</summary>
     public double Steady;

@@ -1,6 +1,6 @@
-using System;
 using Recovery.Mechanics.Resistance;
 using Recovery.Mechanics.Rigging;
+using Recovery.Mechanics.Traction;
 
 namespace Recovery.Mechanics.Planning;
 
@@ -13,6 +13,7 @@ internal sealed class PlanScratch
         Straight = numbers.Compiled.StuckOnStraightFrame?.Flat.Copy();
         Places = (RigPlace[])numbers.Compiled.Places.Clone();
         Outcomes = new RigOutcome[Places.Length];
+        Team = numbers.Team is { } team ? new TeamScratch(team) : null;
         Factors = new double[numbers.Factors];
         for (var i = 0; i < Factors.Length; i++) Factors[i] = 1;
     }
@@ -20,6 +21,8 @@ internal sealed class PlanScratch
     public DemandFlat Stuck { get; }
 
     public DemandFlat? Straight { get; }
+
+    public TeamScratch? Team { get; }
 
     public RigPlace[] Places { get; }
 

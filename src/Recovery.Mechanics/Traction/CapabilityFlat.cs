@@ -150,35 +150,61 @@ internal sealed class CapabilityFlat
     public CapabilityFlat WithLead(TowingMachine tower, double lead, double frontHeight)
     {
         if (!(lead > 0)) return this;
+        var led = Copy();
+        led.Lead(this, LoadPerLead(tower, frontHeight), lead, frontHeight);
+        return led;
+    }
+
+    /// <summary>Change of the axle loads per newton of a level line at the leading end.</summary>
+    /// <param name="tower">The towing machine.</param>
+    /// <param name="frontHeight">Height of the point it draws at.</param>
+    public double[] LoadPerLead(TowingMachine tower, double frontHeight)
+    {
         var machine = tower.Machine;
         var sign = Machine.Sign(tower.Direction);
         var theta = tower.Grade.Radians;
         var equalised = machine.Resolve(Suspension.Undeclared) != Suspension.StraightFrame;
         var probe = 1e-3 * machine.WeightNewtons;
-        var under = new double[Load.Length];
-        AxleStaticsKernel.Share(machine.AxlePositions, equalised, AxleStaticsKernel.NormalSum(machine.WeightNewtons, theta, 0), AxleStaticsKernel.MomentSum(machine.WeightNewtons, machine.CentreX, machine.CentreZ, theta, sign, sign * probe, 0, 0, frontHeight), under);
-        var led = (CapabilityFlat)MemberwiseClone();
-        led.Load = (double[])Load.Clone();
-        led.LevelLoad = (double[])LevelLoad.Clone();
+        var change = new double[Load.Length];
+        AxleStaticsKernel.Share(machine.AxlePositions, equalised, AxleStaticsKernel.NormalSum(machine.WeightNewtons, theta, 0), AxleStaticsKernel.MomentSum(machine.WeightNewtons, machine.CentreX, machine.CentreZ, theta, sign, sign * probe, 0, 0, frontHeight), change);
+        for (var i = 0; i < change.Length; i++) change[i] = (change[i] - Load[i]) / probe;
+        return change;
+    }
+
+    /// <summary>The same numbers in arrays of their own, to be led in place.</summary>
+    public CapabilityFlat Copy()
+    {
+        var copy = (CapabilityFlat)MemberwiseClone();
+        copy.Load = (double[])Load.Clone();
+        copy.LevelLoad = (double[])LevelLoad.Clone();
+        return copy;
+    }
+
+    /// <summary>Makes this copy the machine drawn ahead by a line. Allocates nothing.</summary>
+    /// <param name="alone">The machine without that line, of which this is a copy.</param>
+    /// <param name="loadPerLead">Change of its axle loads per newton of that line.</param>
+    /// <param name="lead">Force of that line, 0 or more.</param>
+    /// <param name="frontHeight">Height of the point it draws at.</param>
+    public void Lead(CapabilityFlat alone, double[] loadPerLead, double lead, double frontHeight)
+    {
         for (var i = 0; i < Load.Length; i++)
         {
-            var change = (under[i] - Load[i]) / probe * lead;
-            led.Load[i] += change;
-            led.LevelLoad[i] += change;
+            var change = loadPerLead[i] * lead;
+            Load[i] = alone.Load[i] + change;
+            LevelLoad[i] = alone.LevelLoad[i] + change;
         }
 
-        led.LeadForce = lead;
-        led.GradeForce -= lead;
-        led.PowerLimit += lead;
-        led.NoseMoment += lead * frontHeight;
-        led.NoseLimit = NoseKernel.Lift(led.NoseMoment, LineHeight, CentreHeight);
-        return led;
+        LeadForce = lead;
+        GradeForce = alone.GradeForce - lead;
+        PowerLimit = alone.PowerLimit + lead;
+        NoseMoment = alone.NoseMoment + (lead * frontHeight);
+        NoseLimit = NoseKernel.Lift(NoseMoment, LineHeight, CentreHeight);
     }
 
     /// <summary>The same machine on its tyres as soft as they are: nothing that may raise the load on the gear is held back.</summary>
     public CapabilityFlat OnSoftTyres()
     {
-        if (_deflected is not { } deflected) return this;
+        if (_deflected is not { } deflected || ReferenceEquals(NumericTimesLoad, deflected)) return this;
         var soft = (CapabilityFlat)MemberwiseClone();
         soft.NumericTimesLoad = deflected;
         return soft;

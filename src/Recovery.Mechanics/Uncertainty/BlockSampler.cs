@@ -114,6 +114,7 @@ internal sealed class BlockSampler
 
         Place(_scratch, s);
         PlanKernel.Evaluate(_numbers, _scratch, _traction[s], _onSoil[s], out o);
+        Check(o.Residual);
     }
 
     /// <summary>Evaluates the plan at given values of its inputs.</summary>
@@ -158,6 +159,7 @@ internal sealed class BlockSampler
         PlanKernel.Pulls(n, _one.AsSpan(0, 1), _one.AsSpan(1, 1), _one.AsSpan(2, 1), _one.AsSpan(3, 1), ref residual);
         Check(residual);
         PlanKernel.Evaluate(n, w, _one[2], _one[3], out o);
+        Check(o.Residual);
     }
 
     private static void Check(double residual)

@@ -12,7 +12,7 @@ namespace Recovery.Mechanics.Uncertainty;
 
 /// <summary>Samples a whole plan: inputs that scatter, the compiled plan evaluated for each sample, results that add up to the bit.</summary>
 /// <remarks>
-/// <para>One sample is one way things may be. Its demand is the central sum at its own strengths, times the method; its towing machine pulls on its own ground; its line and gear carry what that machine can impose. The band of bounds of an assessment is not sampled: it already runs from end to end of the same causes.</para>
+/// <para>One sample is one way things may be. Its demand is the central sum at its own strengths, times the method; its towing machine pulls on its own ground, with the machines ahead of it and through its tackle; its line and gear carry what that machine can impose. The band of bounds of an assessment is not sampled: it already runs from end to end of the same causes.</para>
 /// <para>Sample number, input and seed alone decide a number, so neither threads nor partitions change a bit. Plans compared with the same seed share their samples.</para>
 /// <para>Every spread is a factor on the plan's value. The defaults carry sources and standings; the cone factor, the wheel model and the method of the demand are from memory or by judgement, so probabilities are said as orders of magnitude. Wear of gear has no default: nobody can know it from here.</para>
 /// <para>Immutable; many threads may use it at once.</para>
@@ -25,7 +25,6 @@ public sealed class PlanSampler
 
     private PlanSampler(RecoveryPlan plan, SampledInput[] inputs, GaussianCopula? correlation)
     {
-        if (plan.Ahead.Count > 0 || plan.Tackle is not null) throw new ArgumentException("A plan with machines ahead of the towing machine or with a tackle cannot be sampled: assess it, or sample the pull of one machine.", nameof(plan));
         Plan = plan;
         _inputs = inputs;
         Correlation = correlation;
@@ -53,14 +52,14 @@ public sealed class PlanSampler
     /// <param name="plan">The plan.</param>
     /// <returns>The sampler.</returns>
     /// <exception cref="ArgumentNullException">The plan is null.</exception>
-    /// <exception cref="ArgumentException">The plan pulls with machines ahead or through a tackle, or its rig has more than 64 places.</exception>
+    /// <exception cref="ArgumentException">The rig of the plan has more than 64 places.</exception>
     public static PlanSampler For(RecoveryPlan plan) => new(Guard.NotNull(plan, nameof(plan)), [], null);
 
     /// <summary>Makes a sampler with the default spreads of a plan.</summary>
     /// <param name="plan">The plan.</param>
     /// <returns>The sampler.</returns>
     /// <exception cref="ArgumentNullException">The plan is null.</exception>
-    /// <exception cref="ArgumentException">The plan pulls with machines ahead or through a tackle, or its rig has more than 64 places.</exception>
+    /// <exception cref="ArgumentException">The rig of the plan has more than 64 places.</exception>
     public static PlanSampler WithDefaults(RecoveryPlan plan) => new(Guard.NotNull(plan, nameof(plan)), [.. PlanDefaults.For(plan)], null);
 
     /// <summary>Gives the sampler with a spread on an input, in the place of an earlier one.</summary>
@@ -102,7 +101,7 @@ public sealed class PlanSampler
     /// <param name="plan">The other plan, usually an edit of this one.</param>
     /// <returns>The sampler: with the same seed it draws the same samples.</returns>
     /// <exception cref="ArgumentNullException">The plan is null.</exception>
-    /// <exception cref="ArgumentException">The plan pulls with machines ahead or through a tackle, or its rig has more than 64 places.</exception>
+    /// <exception cref="ArgumentException">The rig of the plan has more than 64 places.</exception>
     public PlanSampler On(RecoveryPlan plan)
     {
         var there = PlanInputList.For(Guard.NotNull(plan, nameof(plan)));

@@ -196,6 +196,18 @@ public class PlanInputTests
             PlanSamplerTests.Same(down.With(down.Stuck with { Soil = soil }), PlanSampler.For(down).With("stuck.cone-index", Spread.Uniform(0.1, 5)), [f]);
         }
 
+        // One that holds itself on its own soft ground and rolls on the firmer ground of the puller.
+        var plain = gentle.With(ReferencePlans.StrongRig().Replace("shackle", new SoftShackle("soft shackle", Rating.BreakingStrengthTonnes(300))));
+        var between = false;
+        foreach (var percent in new[] { -3.0, -4, -4.5, -5, -5.5, -6, -7, -8, -10 })
+        {
+            var leaning = plain.With(plain.Stuck with { Grade = Grade.FromPercent(percent) });
+            PlanSamplerTests.Same(leaning, PlanSampler.For(leaning), []);
+            between |= leaning.Assess().Findings.Any(f => f.Id == "plan.may-run-away") && RollingAway.Holds(leaning, leaning.Stuck.Soil.ConeIndex.Pascals) > -leaning.Compiled.Stuck.Flat.Weight * leaning.Compiled.Stuck.Flat.GradeSine;
+        }
+
+        Assert.True(between);
+
         // A line off to the side: an objection by itself, and a stop where the pull lifts a side.
         var aside = gentle.With(gentle.Site with { LineYaw = Angle.FromDegrees(40) }).With(gentle.Tower with { Soil = Soil.FromConeIndex(Pressure.FromKilopascals(600), Ratio.FromDecimalFractions(0.9)) });
         foreach (var f in new[] { 0.3, 1, 3 })
