@@ -185,6 +185,13 @@ internal static class PlanKernel
         input.GearSpeed *= f[(int)PlanFactor.GearSpeed];
         input.Slack *= f[(int)PlanFactor.Slack];
         input.Approach *= f[(int)PlanFactor.Approach];
+        if (input.GearSpeed >= 0 && input.Approach > input.GearSpeed)
+        {
+            // A gear that is slower than the approach is not engaged: the plan contradicts itself.
+            input.GearRuleBroken = true;
+            Raise(ref worst, Severity.Stop);
+        }
+
         input.Rise *= f[(int)PlanFactor.ThrottleRise];
         input.CarelessSlack *= f[(int)PlanFactor.CarelessSlack];
         input.CarelessSpeed *= f[(int)PlanFactor.CarelessSpeed];

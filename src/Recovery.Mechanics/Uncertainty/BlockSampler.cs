@@ -41,8 +41,8 @@ internal sealed class BlockSampler
         _places = new int[inputs.Length];
         for (var i = 0; i < inputs.Length; i++)
         {
-            _places[i] = inputs[i].Input.RemakesThePlan || inputs[i].Input.Absent ? -1 : inputs[i].Input.IndexIn(_numbers);
-            _remakes |= inputs[i].Input.RemakesThePlan && !inputs[i].Factor.IsFixed;
+            _places[i] = inputs[i].RemakesThePlan || inputs[i].Input.Absent ? -1 : inputs[i].Input.IndexIn(_numbers);
+            _remakes |= inputs[i].RemakesThePlan && !inputs[i].Stays;
             _towerMoves |= _places[i] is (int)PlanFactor.TowerConeIndex or (int)PlanFactor.TowerRemouldingIndex or (int)PlanFactor.FirmestConeIndex;
         }
 
@@ -178,7 +178,7 @@ internal sealed class BlockSampler
     private void Remake(int s)
     {
         var plan = _sampler.Plan;
-        for (var i = 0; i < _places.Length; i++) plan = _sampler.Sampled[i].Input.Apply(plan, _columns[(i * Block) + s]);
+        for (var i = 0; i < _places.Length; i++) plan = _sampler.Sampled[i].Apply(plan, _columns[(i * Block) + s]);
 
         // Made anew, a plan may raise other findings: its severity is worked out again.
         try
@@ -187,8 +187,8 @@ internal sealed class BlockSampler
         }
         catch (ArgumentException e)
         {
-            var made = _sampler.Sampled.Select((i, k) => i.Input.RemakesThePlan ? "'" + i.Input.Key + "' at " + Text.Number(_columns[(k * Block) + s]) : string.Empty).Where(t => t.Length > 0);
-            throw new ArgumentException("The inputs " + string.Join(", ", made) + " times the plan's values together make no plan: " + e.Message, e);
+            var made = _sampler.Sampled.Select((i, k) => i.RemakesThePlan ? "'" + i.Input.Key + "' at " + (i.IsShift ? InputMove.By(_columns[(k * Block) + s]) : InputMove.Times(_columns[(k * Block) + s])).InWords : string.Empty).Where(t => t.Length > 0);
+            throw new ArgumentException("The inputs " + string.Join(", ", made) + " together make no plan: " + e.Message, e);
         }
 
         _madeScratch = new PlanScratch(_made);

@@ -8,15 +8,15 @@ namespace Recovery.Mechanics.Uncertainty;
 internal sealed class InputEdit
 {
     private readonly Func<RecoveryPlan, InputReach> _reach;
-    private readonly Func<RecoveryPlan, double, RecoveryPlan> _apply;
+    private readonly Func<RecoveryPlan, InputMove, RecoveryPlan> _apply;
 
     public InputEdit(Func<RecoveryPlan, InputReach> reach, Func<RecoveryPlan, double, RecoveryPlan> set)
     {
         _reach = reach;
-        _apply = (p, f) => set(p, reach(p).At(f));
+        _apply = (p, move) => set(p, move.Of(reach(p)));
     }
 
-    private InputEdit(Func<RecoveryPlan, double, RecoveryPlan> apply, Func<RecoveryPlan, InputReach> reach)
+    private InputEdit(Func<RecoveryPlan, InputMove, RecoveryPlan> apply, Func<RecoveryPlan, InputReach> reach)
     {
         _reach = reach;
         _apply = apply;
@@ -24,14 +24,14 @@ internal sealed class InputEdit
 
     public InputReach Reach(RecoveryPlan plan) => _reach(plan);
 
-    public RecoveryPlan Apply(RecoveryPlan plan, double factor) => _apply(plan, factor);
+    public RecoveryPlan Apply(RecoveryPlan plan, InputMove move) => _apply(plan, move);
 
     /// <summary>Edit of the towing machine.</summary>
     public static InputEdit OfTower(Func<Machine, InputReach> reach, Func<Machine, double, Machine> set) =>
         new(p => reach(p.Tower.Machine), (p, v) => p.With(p.Tower with { Machine = set(p.Tower.Machine, v) }));
 
-    /// <summary>Edit of the stuck machine: the factor goes on the machine as it is and on the machine as it sank.</summary>
+    /// <summary>Edit of the stuck machine: factor or difference goes on the machine as it is and on the machine as it sank.</summary>
     public static InputEdit OfStuck(Func<RecoveryPlan, Machine, InputReach> reach, Func<Machine, double, Machine> set) => new(
-        (RecoveryPlan p, double f) => p.With(p.Stuck.WithMachines(set(p.Stuck.Machine, reach(p, p.Stuck.Machine).At(f)), set(p.Stuck.AsFound, reach(p, p.Stuck.AsFound).At(f)))),
+        (RecoveryPlan p, InputMove move) => p.With(p.Stuck.WithMachines(set(p.Stuck.Machine, move.Of(reach(p, p.Stuck.Machine))), set(p.Stuck.AsFound, move.Of(reach(p, p.Stuck.AsFound))))),
         p => reach(p, p.Stuck.Machine));
 }

@@ -26,6 +26,15 @@ internal readonly struct InputReach
     /// <summary>Factor at the other end.</summary>
     public double MostFactor => Value > 0 ? Most / Value : Value < 0 ? Least / Value : double.PositiveInfinity;
 
+    /// <summary>Greatest difference downwards, 0 or below.</summary>
+    public double LeastShift => Least - Value;
+
+    /// <summary>Greatest difference upwards, 0 or above.</summary>
+    public double MostShift => Most - Value;
+
+    /// <summary>Value at a difference, held at the ends.</summary>
+    public double By(double difference) => Math.Min(Most, Math.Max(Least, Value + difference));
+
     /// <summary>Value at a factor, held at the ends.</summary>
     public double At(double factor) => Math.Min(Most, Math.Max(Least, Value * factor));
 }

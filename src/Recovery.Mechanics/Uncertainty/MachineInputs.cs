@@ -29,20 +29,18 @@ internal static class MachineInputs
     private static void Load(RecoveryPlan plan, string whose, NamedLoad load, List<PlanInput> list, Func<Func<RecoveryPlan, Machine, InputReach>, Func<Machine, double, Machine>, InputEdit> edit)
     {
         var name = load.Name;
-        list.Add(new(plan, whose + ".load:" + name, "mass of the " + name, Scale, edit((_, m) => Mass(m, name), (m, kg) => With(m, name, l => new NamedLoad(name, UnitsNet.Mass.FromKilograms(kg), l.Position, l.Height, l.Kind)))));
-        if (load.Position.Meters != 0)
-            list.Add(new(plan, whose + ".load-position:" + name, "place of the " + name + " along the machine, from the foremost axle", Scale, edit((_, m) => Of(m, name, static l => new(l.Position.Meters, -40, 15)), (m, x) => With(m, name, l => new NamedLoad(name, l.Mass, Length.FromMeters(x), l.Height, l.Kind)))));
-        if (load.Height.Meters > 0)
-            list.Add(new(plan, whose + ".load-height:" + name, "height of the middle of the " + name, string.Empty, edit((_, m) => Of(m, name, static l => new(l.Height.Meters, 0, 6)), (m, z) => With(m, name, l => new NamedLoad(name, l.Mass, l.Position, Length.FromMeters(z), l.Kind)))));
+        list.Add(new(plan, whose + ".load:" + name, "mass of the " + name, Scale, edit((_, m) => Mass(m, name), (m, kg) => With(m, name, l => new NamedLoad(name, UnitsNet.Mass.FromKilograms(kg), l.Position, l.Height, l.Kind))), "kg"));
+        list.Add(new(plan, whose + ".load-position:" + name, "place of the " + name + " along the machine, from the foremost axle", Scale, edit((_, m) => Of(m, name, static l => new(l.Position.Meters, -40, 15)), (m, x) => With(m, name, l => new NamedLoad(name, l.Mass, Length.FromMeters(x), l.Height, l.Kind))), "m"));
+        list.Add(new(plan, whose + ".load-height:" + name, "height of the middle of the " + name, string.Empty, edit((_, m) => Of(m, name, static l => new(l.Height.Meters, 0, 6)), (m, z) => With(m, name, l => new NamedLoad(name, l.Mass, l.Position, Length.FromMeters(z), l.Kind))), "m"));
     }
 
     private static void Tyres(RecoveryPlan plan, string whose, string axle, int i, List<PlanInput> list, Func<Func<RecoveryPlan, Machine, InputReach>, Func<Machine, double, Machine>, InputEdit> edit, Func<RecoveryPlan, double> sunk)
     {
         var tyres = "tyres of the " + axle;
-        list.Add(new(plan, whose + ".tyre-width:" + axle, "width of the " + tyres, Tape, edit((_, m) => new(m.Axles[i].Tyre.SectionWidth.Meters, 0.1, 1.5), (m, b) => With(m, i, t => t.Resized(b, t.OverallDiameter.Meters, t.SectionHeight.Meters)))));
-        list.Add(new(plan, whose + ".tyre-diameter:" + axle, "diameter of the " + tyres, Tape, edit((p, m) => Diameter(m.Axles[i].Tyre, sunk(p)), (m, d) => With(m, i, t => t.Resized(t.SectionWidth.Meters, d, t.SectionHeight.Meters)))));
-        list.Add(new(plan, whose + ".tyre-height:" + axle, "section height of the " + tyres, Tape, edit((_, m) => Height(m.Axles[i].Tyre), (m, h) => With(m, i, t => t.Resized(t.SectionWidth.Meters, t.OverallDiameter.Meters, h)))));
-        list.Add(new(plan, whose + ".inflation:" + axle, "inflation of the " + tyres, Gauge, edit((_, m) => new(m.Axles[i].Tyre.Inflation.Pascals, 30e3, 1000e3), (m, pa) => With(m, i, t => t.AtInflation(Pressure.FromPascals(pa))))));
+        list.Add(new(plan, whose + ".tyre-width:" + axle, "width of the " + tyres, Tape, edit((_, m) => new(m.Axles[i].Tyre.SectionWidth.Meters, 0.1, 1.5), (m, b) => With(m, i, t => t.Resized(b, t.OverallDiameter.Meters, t.SectionHeight.Meters))), "m"));
+        list.Add(new(plan, whose + ".tyre-diameter:" + axle, "diameter of the " + tyres, Tape, edit((p, m) => Diameter(m.Axles[i].Tyre, sunk(p)), (m, d) => With(m, i, t => t.Resized(t.SectionWidth.Meters, d, t.SectionHeight.Meters))), "m"));
+        list.Add(new(plan, whose + ".tyre-height:" + axle, "section height of the " + tyres, Tape, edit((_, m) => Height(m.Axles[i].Tyre), (m, h) => With(m, i, t => t.Resized(t.SectionWidth.Meters, t.OverallDiameter.Meters, h))), "m"));
+        list.Add(new(plan, whose + ".inflation:" + axle, "inflation of the " + tyres, Gauge, edit((_, m) => new(m.Axles[i].Tyre.Inflation.Pascals, 30e3, 1000e3), (m, pa) => With(m, i, t => t.AtInflation(Pressure.FromPascals(pa)))), "Pa"));
     }
 
     /// <summary>The machine as a whole weighs 1 to 200 t, one load at most 100 t.</summary>

@@ -12,7 +12,7 @@ using UnitsNet;
 namespace Recovery.Mechanics.Uncertainty;
 
 /// <summary>The inputs of a plan that can scatter.</summary>
-/// <remarks>A spread is a factor: what the plan holds as 0 or does not declare is not listed, because a factor would change nothing. Level ground has no slope to scatter: give the plan a slope first.</remarks>
+/// <remarks>What the plan does not declare is not listed. What it holds as 0 is listed where a difference can move it (<see cref="PlanInput.TakesShift"/>), because a factor would change nothing: a level slope, a straight line, a taut one.</remarks>
 public static class PlanInputList
 {
     private const string Cone = "ten cone readings beside the wheels, to 0.45 m", Remould = "remoulding index: cone before and after 100 blows on a tube sample", Strap = "a strap test: a tape along the line at one known pull";
@@ -30,7 +30,7 @@ public static class PlanInputList
             new("stuck.remoulding-index", "remoulding index round the stuck machine (at most 1)", Remould, PlanFactor.StuckRemouldingIndex),
             new("stuck.cone-factor", "cone factor, from cone index to strength", "a vane test beside the cone readings", PlanFactor.ConeFactor),
             new("stuck.adhesion", "adhesion of the soil on tyre walls and belly (at most 1)", string.Empty, PlanFactor.Adhesion),
-            new("stuck.exit-slope", "slope on which the machine leaves the hole", "a level and a tape along the entry rut", PlanFactor.ExitSlope),
+            ProcedureInputs.ExitSlope(plan),
             new("stuck.rolling", "rolling ratio of a buried wheel", string.Empty, PlanFactor.Rolling),
             new("stuck.seal", "suction behind wheels and under the belly", string.Empty, PlanFactor.Seal),
             new("demand.method", "method of the demand, with sealing and contact", "a load cell in the first, gentle stage of the pull", PlanFactor.Method),
@@ -41,14 +41,9 @@ public static class PlanInputList
             new("tower.firmest-cone-index", "cone index of the firmest ground in reach", Cone, PlanFactor.FirmestConeIndex),
             new("tower.hard-friction", "grip on a hard surface in reach", string.Empty, PlanFactor.HardFriction),
             new("line.stiffness", "stiffness of the line, stiff end", Strap, PlanFactor.LineStiffness),
-            new("line.gear-speed", "speed of the locked gear", "the gear table of the manual", PlanFactor.GearSpeed),
-            new("line.slack", "declared slack", "a tape", PlanFactor.Slack),
-            new("line.approach-speed", "declared approach speed", string.Empty, PlanFactor.Approach),
-            new("line.throttle-rise", "time over which the throttle is raised", string.Empty, PlanFactor.ThrottleRise),
-            new("line.careless-slack", "slack of the careless load", string.Empty, PlanFactor.CarelessSlack),
-            new("line.careless-speed", "speed of the careless load", string.Empty, PlanFactor.CarelessSpeed),
             new("rig.bridle-share", "share of the harder leg of the bridle", string.Empty, PlanFactor.BridleShare),
         };
+        ProcedureInputs.Add(plan, list);
         for (var i = 0; i < plan.Rig.Parts.Count; i++)
         {
             var name = plan.Rig.Parts[i].Name;
@@ -60,7 +55,7 @@ public static class PlanInputList
         for (var i = 0; i < plan.Stuck.Machine.Axles.Count; i++)
         {
             var axle = i;
-            list.Add(new PlanInput(plan, "stuck.sinkage:" + plan.Stuck.Machine.Axles[i].Name, "depth of the " + plan.Stuck.Machine.Axles[i].Name, "a rod and a tape at each wheel", new(p => new(p.Stuck.Sinkage[axle].Meters, 0, p.Stuck.Machine.Axles[axle].Tyre.OverallDiameter.Meters), (p, z) => Deeper(p, axle, z))));
+            list.Add(new PlanInput(plan, "stuck.sinkage:" + plan.Stuck.Machine.Axles[i].Name, "depth of the " + plan.Stuck.Machine.Axles[i].Name, "a rod and a tape at each wheel", new(p => new(p.Stuck.Sinkage[axle].Meters, 0, p.Stuck.Machine.Axles[axle].Tyre.OverallDiameter.Meters), (p, z) => Deeper(p, axle, z)), "m"));
         }
 
         Slopes(plan, list);
@@ -68,13 +63,12 @@ public static class PlanInputList
         Tower(plan, list);
         RigInputs.Add(plan, list);
         var undeclared = Undeclared(plan);
-        return list.Where(i => !i.IsZero && !undeclared.Contains(i.Key)).ToList().AsReadOnly();
+        return list.Where(i => (i.TakesFactor || i.TakesShift) && !undeclared.Contains(i.Key)).ToList().AsReadOnly();
     }
 
-    /// <summary>Keys of compiled numbers that the plan does not declare, or declares as 0.</summary>
+    /// <summary>Keys of compiled numbers that the plan does not declare.</summary>
     private static HashSet<string> Undeclared(RecoveryPlan plan)
     {
-        var pull = plan.Procedure;
         var keys = new HashSet<string>(StringComparer.Ordinal);
         void Unless(bool declared, string key)
         {
@@ -85,12 +79,6 @@ public static class PlanInputList
         Unless(plan.Tower.FirmestConeIndex is not null, "tower.firmest-cone-index");
         Unless(plan.Tower.HardSurfaceInReach, "tower.hard-friction");
         Unless(plan.Rig.Line is not null, "line.stiffness");
-        Unless(pull.LockedGear is not null, "line.gear-speed");
-        Unless(pull.Slack is { Meters: > 0 }, "line.slack");
-        Unless(pull.ApproachSpeed is { MetersPerSecond: > 0 }, "line.approach-speed");
-        Unless(pull.ThrottleRise is not null, "line.throttle-rise");
-        Unless(pull.CarelessSlack.Meters > 0, "line.careless-slack");
-        Unless(pull.CarelessSpeed.MetersPerSecond > 0, "line.careless-speed");
         Unless(plan.Rig.Bridle is not null, "rig.bridle-share");
         return keys;
     }
@@ -99,10 +87,10 @@ public static class PlanInputList
     private static void Slopes(RecoveryPlan plan, List<PlanInput> list)
     {
         const string Level = "a level along the pull";
-        list.Add(new(plan, "stuck.grade", "slope under the stuck machine", Level, new(static p => Slope(p.Stuck.Grade), static (p, a) => p.With(p.Stuck with { Grade = Grade.FromAngle(Angle.FromRadians(a)) }))));
-        list.Add(new(plan, "tower.grade", "slope under the towing machine", Level, new(static p => Slope(p.Tower.Grade), static (p, a) => p.With(p.Tower with { Grade = Grade.FromAngle(Angle.FromRadians(a)) }))));
+        list.Add(new(plan, "stuck.grade", "slope under the stuck machine", Level, new(static p => Slope(p.Stuck.Grade), static (p, a) => p.With(p.Stuck with { Grade = Grade.FromAngle(Angle.FromRadians(a)) })), "rad"));
+        list.Add(new(plan, "tower.grade", "slope under the towing machine", Level, new(static p => Slope(p.Tower.Grade), static (p, a) => p.With(p.Tower with { Grade = Grade.FromAngle(Angle.FromRadians(a)) })), "rad"));
         if (plan.Stuck.EntryGrade is not null)
-            list.Add(new(plan, "stuck.entry-grade", "slope on which it drove in", Level, new(static p => Slope(p.Stuck.EntryGrade ?? Grade.Level), static (p, a) => p.Stuck.EntryGrade is null ? p : p.With(p.Stuck with { EntryGrade = Grade.FromAngle(Angle.FromRadians(a)) }))));
+            list.Add(new(plan, "stuck.entry-grade", "slope on which it drove in", Level, new(static p => Slope(p.Stuck.EntryGrade ?? Grade.Level), static (p, a) => p.Stuck.EntryGrade is null ? p : p.With(p.Stuck with { EntryGrade = Grade.FromAngle(Angle.FromRadians(a)) })), "rad"));
         list.Add(new(plan, "stuck.unit-weight", "unit weight of the soil", string.Empty, new(static p => new(p.Stuck.Soil.UnitWeight.NewtonsPerCubicMeter, 9e3, 24e3), static (p, w) => p.With(p.Stuck with { Soil = p.Stuck.Soil with { DeclaredUnitWeight = SpecificWeight.FromNewtonsPerCubicMeter(w) } }))));
     }
 
@@ -110,28 +98,26 @@ public static class PlanInputList
     {
         if (plan.Stuck.Belly is not { } found) return;
         const string Tape = "a tape at the belly";
-        list.Add(new(plan, "stuck.belly-immersion", "immersion of the belly", Tape, new(static p => new(p.Stuck.Belly?.Immersion.Meters ?? 0, 0, 1.5), static (p, z) => Bellied(p, b => new Belly(b.Length, b.Width, Length.FromMeters(z)) { Middle = b.Middle }))));
-        list.Add(new(plan, "stuck.belly-length", "length of the belly on the ground", Tape, new(static p => new(p.Stuck.Belly?.Length.Meters ?? 0.1, 0.1, 15), static (p, l) => Bellied(p, b => new Belly(Length.FromMeters(l), b.Width, b.Immersion) { Middle = b.Middle }))));
-        list.Add(new(plan, "stuck.belly-width", "width of the belly on the ground", Tape, new(static p => new(p.Stuck.Belly?.Width.Meters ?? 0.1, 0.1, 5), static (p, w) => Bellied(p, b => new Belly(b.Length, Length.FromMeters(w), b.Immersion) { Middle = b.Middle }))));
-        if (found.Middle is { } middle && middle.Meters != 0)
-            list.Add(new(plan, "stuck.belly-middle", "place of the middle of the belly, from the foremost axle", Tape, new(static p => new(p.Stuck.Belly?.Middle?.Meters ?? 0, -30, 5), static (p, x) => Bellied(p, b => b.Middle is null ? b : b with { Middle = Length.FromMeters(x) }))));
+        list.Add(new(plan, "stuck.belly-immersion", "immersion of the belly", Tape, new(static p => new(p.Stuck.Belly?.Immersion.Meters ?? 0, 0, 1.5), static (p, z) => Bellied(p, b => new Belly(b.Length, b.Width, Length.FromMeters(z)) { Middle = b.Middle })), "m"));
+        list.Add(new(plan, "stuck.belly-length", "length of the belly on the ground", Tape, new(static p => new(p.Stuck.Belly?.Length.Meters ?? 0.1, 0.1, 15), static (p, l) => Bellied(p, b => new Belly(Length.FromMeters(l), b.Width, b.Immersion) { Middle = b.Middle })), "m"));
+        list.Add(new(plan, "stuck.belly-width", "width of the belly on the ground", Tape, new(static p => new(p.Stuck.Belly?.Width.Meters ?? 0.1, 0.1, 5), static (p, w) => Bellied(p, b => new Belly(b.Length, Length.FromMeters(w), b.Immersion) { Middle = b.Middle })), "m"));
+        if (found.Middle is not null)
+            list.Add(new(plan, "stuck.belly-middle", "place of the middle of the belly, from the foremost axle", Tape, new(static p => new(p.Stuck.Belly?.Middle?.Meters ?? 0, -30, 5), static (p, x) => Bellied(p, b => b.Middle is null ? b : b with { Middle = Length.FromMeters(x) })), "m"));
     }
 
     private static void Tower(RecoveryPlan plan, List<PlanInput> list)
     {
         const string Tape = "a tape";
-        if (plan.Tower.HitchPosition.Meters != 0)
-            list.Add(new(plan, "tower.hitch-position", "place of the hitch along the towing machine, from its foremost axle", Tape, new(static p => Hitch(p.Tower), static (p, x) => p.With(p.Tower.WithHitch(x, p.Tower.HitchHeight.Meters)))));
-        list.Add(new(plan, "tower.hitch-height", "height of the hitch", Tape, new(static p => new(p.Tower.HitchHeight.Meters, 0.1, 3), static (p, z) => p.With(p.Tower.WithHitch(p.Tower.HitchPosition.Meters, z)))));
+        list.Add(new(plan, "tower.hitch-position", "place of the hitch along the towing machine, from its foremost axle", Tape, new(static p => Hitch(p.Tower), static (p, x) => p.With(p.Tower.WithHitch(x, p.Tower.HitchHeight.Meters))), "m"));
+        list.Add(new(plan, "tower.hitch-height", "height of the hitch", Tape, new(static p => new(p.Tower.HitchHeight.Meters, 0.1, 3), static (p, z) => p.With(p.Tower.WithHitch(p.Tower.HitchPosition.Meters, z))), "m"));
         if (plan.Tower.HitchRating is not null && !RigInputs.IsHitchRating(plan))
-            list.Add(new(plan, "tower.hitch-rating", "rating of the hitch", "the manual", new(static p => new(p.Tower.HitchRating?.Newtons ?? 5e3, 5e3, 2e6), static (p, n) => p.Tower.HitchRating is null ? p : p.With(p.Tower with { HitchRating = Force.FromNewtons(n) }))));
+            list.Add(new(plan, "tower.hitch-rating", "rating of the hitch", "the manual", new(static p => new(p.Tower.HitchRating?.Newtons ?? 5e3, 5e3, 2e6), static (p, n) => p.Tower.HitchRating is null ? p : p.With(p.Tower with { HitchRating = Force.FromNewtons(n) })), "N"));
         if (plan.Tower.HitchVerticalRating is not null)
-            list.Add(new(plan, "tower.hitch-vertical-rating", "load down on the hitch that its maker allows", "the manual", new(static p => new(p.Tower.HitchVerticalRating?.Newtons ?? 500, 500, 500e3), static (p, n) => p.Tower.HitchVerticalRating is null ? p : p.With(p.Tower with { HitchVerticalRating = Force.FromNewtons(n) }))));
-        if (plan.Tower.DownhillInReach.Radians > 0)
-            list.Add(new(plan, "tower.downhill", "steepest slope on which the towing machine may face downhill", "a level", new(static p => new(p.Tower.DownhillInReach.Radians, 0, Math.PI / 6), static (p, a) => p.With(p.Tower with { DownhillInReach = Angle.FromRadians(a) }))));
+            list.Add(new(plan, "tower.hitch-vertical-rating", "load down on the hitch that its maker allows", "the manual", new(static p => new(p.Tower.HitchVerticalRating?.Newtons ?? 500, 500, 500e3), static (p, n) => p.Tower.HitchVerticalRating is null ? p : p.With(p.Tower with { HitchVerticalRating = Force.FromNewtons(n) })), "N"));
+        list.Add(new(plan, "tower.downhill", "steepest slope on which the towing machine may face downhill", "a level", new(static p => new(p.Tower.DownhillInReach.Radians, 0, Math.PI / 6), static (p, a) => p.With(p.Tower with { DownhillInReach = Angle.FromRadians(a) })), "rad"));
         if (plan.Tower.EnginePower is null) return;
         list.Add(new(plan, "tower.efficiency", "efficiency from engine to wheels and soil", string.Empty, new(static p => new(p.Tower.Efficiency.DecimalFractions, 0.3, 0.95), static (p, e) => p.With(p.Tower with { Efficiency = Ratio.FromDecimalFractions(e) }))));
-        list.Add(new(plan, "tower.pull-speed", "speed at which power is asked for", string.Empty, new(static p => new(p.Tower.PullSpeed.MetersPerSecond, 0.2 / 3.6, 20 / 3.6), static (p, v) => p.With(p.Tower with { PullSpeed = Speed.FromMetersPerSecond(v) }))));
+        list.Add(new(plan, "tower.pull-speed", "speed at which power is asked for", string.Empty, new(static p => new(p.Tower.PullSpeed.MetersPerSecond, 0.2 / 3.6, 20 / 3.6), static (p, v) => p.With(p.Tower with { PullSpeed = Speed.FromMetersPerSecond(v) })), "m/s"));
     }
 
     /// <summary>A hitch stays behind the last axle, as its machine pulls.</summary>

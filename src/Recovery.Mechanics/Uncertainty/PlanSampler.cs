@@ -14,7 +14,7 @@ namespace Recovery.Mechanics.Uncertainty;
 /// <remarks>
 /// <para>One sample is one way things may be. Its demand is the central sum at its own strengths, times the method; its towing machine pulls on its own ground, with the machines ahead of it and through its tackle; its line and gear carry what that machine can impose. The band of bounds of an assessment is not sampled: it already runs from end to end of the same causes.</para>
 /// <para>Sample number, input and seed alone decide a number, so neither threads nor partitions change a bit. Plans compared with the same seed share their samples.</para>
-/// <para>Every spread is a factor on the plan's value. The defaults carry sources and standings; the cone factor, the wheel model and the method of the demand are from memory or by judgement, so probabilities are said as orders of magnitude. Wear of gear has no default: nobody can know it from here.</para>
+/// <para>Every spread is one of a factor on the plan's value (<see cref="With"/>) or of a difference from it (<see cref="WithShift"/>). The defaults carry sources and standings; the cone factor, the wheel model and the method of the demand are from memory or by judgement, so probabilities are said as orders of magnitude. Wear of gear has no default: nobody can know it from here.</para>
 /// <para>Immutable; many threads may use it at once.</para>
 /// </remarks>
 public sealed class PlanSampler
@@ -67,15 +67,28 @@ public sealed class PlanSampler
     /// <param name="factor">How the factor on the plan's value scatters; its values must be above 0.</param>
     /// <param name="source">Where it comes from; null for the caller.</param>
     /// <returns>The sampler. A correlation is dropped where the number of inputs changes.</returns>
-    /// <exception cref="ArgumentException">The plan has no such input, or the spread reaches zero or below.</exception>
+    /// <exception cref="ArgumentException">The plan has no such input or holds it as 0, or the spread reaches zero or below.</exception>
     /// <exception cref="ArgumentNullException">The spread is null.</exception>
     public PlanSampler With(string key, Spread factor, Source? source = null)
     {
-        var input = PlanInputList.For(Plan).FirstOrDefault(i => i.Key == key) ?? throw new ArgumentException("The plan has no input '" + key + "'. PlanInputList.For lists those that it has; what it holds as 0 or does not declare is none, because a factor would change nothing.", nameof(key));
-        if (!(Guard.NotNull(factor, nameof(factor)).FromNormal(-Spread.Furthest) > 0)) throw new ArgumentException("factor must stay above 0; " + factor + " reaches " + Text.Number(factor.FromNormal(-Spread.Furthest)) + ". Cut it with Truncated.", nameof(factor));
-        var added = new SampledInput(input, factor, source ?? GeneralSources.Caller);
-        var at = Array.FindIndex(_inputs, i => i.Input.Key == key);
-        return at < 0 ? new PlanSampler(Plan, [.. _inputs, added], null) : new PlanSampler(Plan, _inputs.Select((i, k) => k == at ? added : i).ToArray(), Correlation);
+        var input = Input(key);
+        if (!input.TakesFactor) throw new ArgumentException("The plan holds '" + key + "' as 0, and a factor leaves it at 0: give the spread of a difference in " + input.Unit + " with WithShift.", nameof(key));
+        if (!(Guard.NotNull(factor, nameof(factor)).FromNormal(-Spread.Furthest) > 0)) throw new ArgumentException("factor must stay above 0; " + factor + " reaches " + Text.Number(factor.FromNormal(-Spread.Furthest)) + ". Cut it with Truncated" + (input.TakesShift ? ", or give the spread of a difference with WithShift." : "."), nameof(factor));
+        return Put(new SampledInput(input, factor, source ?? GeneralSources.Caller));
+    }
+
+    /// <summary>Gives the sampler with a spread on an input by difference, in the place of an earlier one: what scatters is added to the plan's value. The way for a level slope, a straight line, a taut one, and wherever a tape or a level errs by so much and not by so many per cent.</summary>
+    /// <param name="key">Key of the input, as <see cref="PlanInputList"/> lists it, with a <see cref="PlanInput.Unit"/>.</param>
+    /// <param name="shift">How the difference scatters, in the input's SI unit; median 0 where the plan holds the best estimate. What leaves the range that the plan can take is held at its end.</param>
+    /// <param name="source">Where it comes from; null for the caller.</param>
+    /// <returns>The sampler, whose samples make the plan anew. A correlation is dropped where the number of inputs changes.</returns>
+    /// <exception cref="ArgumentException">The plan has no such input, or it takes factors alone.</exception>
+    /// <exception cref="ArgumentNullException">The spread is null.</exception>
+    public PlanSampler WithShift(string key, Spread shift, Source? source = null)
+    {
+        var input = Input(key);
+        if (!input.TakesShift) throw new ArgumentException("The input '" + key + "' takes factors alone: give the spread of a factor with With.", nameof(key));
+        return Put(new SampledInput(input, Guard.NotNull(shift, nameof(shift)), source ?? GeneralSources.Caller, isShift: true));
     }
 
     /// <summary>Gives the sampler with an input held at the plan's value.</summary>
@@ -84,8 +97,8 @@ public sealed class PlanSampler
     /// <exception cref="ArgumentException">No such input scatters.</exception>
     public PlanSampler Without(string key)
     {
-        if (!_inputs.Any(i => i.Input.Key == key)) throw new ArgumentException("No input '" + key + "' scatters.", nameof(key));
-        return With(key, Spread.Fixed(1));
+        var held = _inputs.FirstOrDefault(i => i.Input.Key == key) ?? throw new ArgumentException("No input '" + key + "' scatters.", nameof(key));
+        return Put(new SampledInput(held.Input, Spread.Fixed(held.IsShift ? 0 : 1), GeneralSources.Caller, held.IsShift));
     }
 
     /// <summary>Gives the sampler with correlated inputs.</summary>
@@ -105,7 +118,7 @@ public sealed class PlanSampler
     public PlanSampler On(RecoveryPlan plan)
     {
         var there = PlanInputList.For(Guard.NotNull(plan, nameof(plan)));
-        return new PlanSampler(plan, _inputs.Select(i => new SampledInput(there.FirstOrDefault(t => t.Key == i.Input.Key) ?? new PlanInput(i.Input), i.Factor, i.Source)).ToArray(), Correlation);
+        return new PlanSampler(plan, _inputs.Select(i => new SampledInput(there.FirstOrDefault(t => t.Key == i.Input.Key && (i.IsShift ? t.TakesShift : t.TakesFactor)) ?? new PlanInput(i.Input), i.Factor, i.Source, i.IsShift)).ToArray(), Correlation);
     }
 
     /// <summary>Runs samples on all cores.</summary>
@@ -172,6 +185,14 @@ public sealed class PlanSampler
         var sampler = new BlockSampler(this, seed, points);
         sampler.Run(firstSample, count, cancellation);
         return new PlanSamples(this, sampler.Tallies);
+    }
+
+    private PlanInput Input(string key) => PlanInputList.For(Plan).FirstOrDefault(i => i.Key == key) ?? throw new ArgumentException("The plan has no input '" + key + "'. PlanInputList.For lists those that it has; what it does not declare is none.", nameof(key));
+
+    private PlanSampler Put(SampledInput added)
+    {
+        var at = Array.FindIndex(_inputs, i => i.Input.Key == added.Input.Key);
+        return at < 0 ? new PlanSampler(Plan, [.. _inputs, added], null) : new PlanSampler(Plan, _inputs.Select((i, k) => k == at ? added : i).ToArray(), Correlation);
     }
 
     /// <summary>Gives plan and number of inputs in one line, invariant culture.</summary>

@@ -20,24 +20,24 @@ internal static class RigInputs
         foreach (var part in plan.Rig.Parts)
         {
             var name = part.Name;
-            if (part is Strap or Bridle) list.Add(new(plan, "rig.length:" + name, "length of the " + name + " (a line whose stretch was measured keeps its measured length)", Tape, new(p => StrapLength(p.Rig, name), (p, l) => p.With(Longer(p.Rig, name, l)))));
-            if (part is Bridle) list.Add(new(plan, "rig.bridle-spacing:" + name, "distance between the anchors of the " + name, Tape, new(p => Spacing(p.Rig), (p, w) => p.Rig.Bridle is { } bridle ? p.With(p.Rig.Replace(bridle.Name, bridle.WithSpacing(w))) : p)));
+            if (part is Strap or Bridle) list.Add(new(plan, "rig.length:" + name, "length of the " + name + " (a line whose stretch was measured keeps its measured length)", Tape, new(p => StrapLength(p.Rig, name), (p, l) => p.With(Longer(p.Rig, name, l))), "m"));
+            if (part is Bridle) list.Add(new(plan, "rig.bridle-spacing:" + name, "distance between the anchors of the " + name, Tape, new(p => Spacing(p.Rig), (p, w) => p.Rig.Bridle is { } bridle ? p.With(p.Rig.Replace(bridle.Name, bridle.WithSpacing(w))) : p), "m"));
         }
 
         Attachment(plan, Drawbar, static r => r.Drawbar, static (r, a) => r.WithAttachments(a, r.Casualty), list);
         Attachment(plan, "casualty", static r => r.Casualty, static (r, a) => r.WithAttachments(r.Drawbar, a), list);
         list.Add(new(plan, "rig.wear-factor", "wear factor of the gear (1 to 1.5)", string.Empty, new(static p => new(p.Rig.WearFactor, 1, 1.5), static (p, w) => p.With(p.Rig.WithWear(w)))));
         list.Add(new(plan, "rig.twist-factor", "twist factor of the line (1 to 2)", string.Empty, new(static p => new(p.Rig.TwistFactor, 1, 2), static (p, w) => p.With(p.Rig.WithTwist(w)))));
-        if (plan.Site.LinePitch.Radians != 0) list.Add(new(plan, "line.pitch", "angle by which the line falls", "a level along the line", new(static p => new(p.Site.LinePitch.Radians, -Math.PI / 6, Math.PI / 6), static (p, a) => p.With(p.Site with { LinePitch = Angle.FromRadians(a) }))));
-        if (plan.Site.LineYaw.Radians != 0) list.Add(new(plan, "line.yaw", "angle by which the line runs off to the side", "a tape from the line of the machine", new(static p => new(p.Site.LineYaw.Radians, -Math.PI / 4, Math.PI / 4), static (p, a) => p.With(p.Site with { LineYaw = Angle.FromRadians(a) }))));
+        list.Add(new(plan, "line.pitch", "angle by which the line falls", "a level along the line", new(static p => new(p.Site.LinePitch.Radians, -Math.PI / 6, Math.PI / 6), static (p, a) => p.With(p.Site with { LinePitch = Angle.FromRadians(a) })), "rad"));
+        list.Add(new(plan, "line.yaw", "angle by which the line runs off to the side", "a tape from the line of the machine", new(static p => new(p.Site.LineYaw.Radians, -Math.PI / 4, Math.PI / 4), static (p, a) => p.With(p.Site with { LineYaw = Angle.FromRadians(a) })), "rad"));
     }
 
     private static void Attachment(RecoveryPlan plan, string end, Func<Rig, AttachmentPoint> get, Func<Rig, AttachmentPoint, Rig> set, List<PlanInput> list)
     {
         var point = get(plan.Rig);
         if (point.WorkingLoad is not null)
-            list.Add(new(plan, "rig.working-load:" + end, "working load of the " + point.Name, Maker, new(p => Load(get(p.Rig).WorkingLoad, end == Drawbar && IsHitchRating(p)), (p, n) => get(p.Rig) is { WorkingLoad: not null } a ? Rated(p, end, set(p.Rig, a with { WorkingLoad = Force.FromNewtons(n) }), n) : p)));
-        if (point.Yield is not null) list.Add(new(plan, "rig.yield:" + end, "yield load of the " + point.Name, Maker, new(p => Load(get(p.Rig).Yield), (p, n) => get(p.Rig) is { Yield: not null } a ? p.With(set(p.Rig, a with { Yield = Force.FromNewtons(n) })) : p)));
+            list.Add(new(plan, "rig.working-load:" + end, "working load of the " + point.Name, Maker, new(p => Load(get(p.Rig).WorkingLoad, end == Drawbar && IsHitchRating(p)), (p, n) => get(p.Rig) is { WorkingLoad: not null } a ? Rated(p, end, set(p.Rig, a with { WorkingLoad = Force.FromNewtons(n) }), n) : p), "N"));
+        if (point.Yield is not null) list.Add(new(plan, "rig.yield:" + end, "yield load of the " + point.Name, Maker, new(p => Load(get(p.Rig).Yield), (p, n) => get(p.Rig) is { Yield: not null } a ? p.With(set(p.Rig, a with { Yield = Force.FromNewtons(n) })) : p), "N"));
     }
 
     private static InputReach Load(Force? load, bool alsoHitch = false) => alsoHitch ? new(load?.Newtons ?? 5e3, 5e3, 2e6) : new(load?.Newtons ?? 1e3, 1e3, 20e6);

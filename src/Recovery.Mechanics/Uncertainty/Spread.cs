@@ -6,7 +6,7 @@ namespace Recovery.Mechanics.Uncertainty;
 
 /// <summary>How a number scatters: a closed set of distributions of one input.</summary>
 /// <remarks>
-/// <para>The unit is that of the input it is given to; on the inputs of a plan a spread is a factor on the plan's own value. Every spread maps a standard normal number z to the value of equal probability, x = F^-1(Phi(z)), so sampling, copula, reliability and Sobol points all use one mapping.</para>
+/// <para>The unit is that of the input it is given to; on the inputs of a plan a spread is one of a factor on the plan's own value, or of a difference from it. Every spread maps a standard normal number z to the value of equal probability, x = F^-1(Phi(z)), so sampling, copula, reliability and Sobol points all use one mapping.</para>
 /// <para>Soil strength and resistance are commonly taken lognormal; line strength as lognormal new strength times a truncated wear factor, kept apart. Immutable; many threads may use it at once.</para>
 /// </remarks>
 public abstract class Spread

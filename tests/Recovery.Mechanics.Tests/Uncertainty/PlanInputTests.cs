@@ -71,7 +71,7 @@ public class PlanInputTests
     public void A_sampled_input_is_the_plan_typed_with_that_number(string key)
     {
         var (factor, typed) = Typings[key];
-        foreach (var plan in Plans().Where(p => PlanInputList.For(p).Any(i => i.Key == key)))
+        foreach (var plan in Plans().Where(p => PlanInputList.For(p).Any(i => i.Key == key && i.TakesFactor)))
         {
             var sampler = PlanSampler.For(plan).With(key, Spread.Uniform(0.05, 3));
             PlanSamplerTests.Same(typed(plan, factor), sampler, [factor]);
@@ -107,7 +107,7 @@ public class PlanInputTests
     {
         foreach (var plan in Plans())
         {
-            foreach (var input in PlanInputList.For(plan))
+            foreach (var input in PlanInputList.For(plan).Where(i => i.TakesFactor))
             {
                 var sampler = PlanSampler.For(plan).With(input.Key, Spread.Uniform(1e-4, 1e4));
                 foreach (var f in new[] { 1e-4, 0.01, 0.3, 3, 100, 1e4 })
@@ -129,7 +129,7 @@ public class PlanInputTests
         foreach (var plan in Plans())
         {
             var sampler = PlanSampler.For(plan);
-            foreach (var input in PlanInputList.For(plan)) sampler = sampler.With(input.Key, Spread.LognormalAround(1, 0.4));
+            foreach (var input in PlanInputList.For(plan).Where(i => i.TakesFactor)) sampler = sampler.With(input.Key, Spread.LognormalAround(1, 0.4));
             var samples = sampler.RunPart(0, 300, 7);
             Assert.Equal(300, samples.Count);
         }
@@ -160,16 +160,28 @@ public class PlanInputTests
     {
         var demo = PolderHarvester.Create();
         var level = demo.With(demo.Stuck with { Grade = Grade.Level }).With(PullProcedure.Undeclared).With(demo.Tower with { FirmestConeIndex = null, EnginePower = null });
-        string[] none = ["stuck.grade", "tower.power", "tower.firmest-cone-index", "tower.hard-friction", "line.gear-speed", "line.slack", "line.approach-speed", "line.throttle-rise"];
+        string[] none = ["tower.power", "tower.firmest-cone-index", "tower.hard-friction", "line.gear-speed", "line.slack", "line.approach-speed", "line.throttle-rise"];
         foreach (var key in none)
         {
             Assert.DoesNotContain(PlanInputList.For(level), i => i.Key == key);
             Assert.Contains("PlanInputList.For", Assert.Throws<ArgumentException>(() => PlanSampler.For(level).With(key, Spread.Uniform(0.5, 2))).Message, StringComparison.Ordinal);
         }
 
+        // What is 0 is an input that a factor leaves at 0; the words name the way.
+        var taut = level.With(PullProcedure.DrawnTautInGear(Speed.FromKilometersPerHour(1)));
+        foreach (var (key, unit) in new[] { ("stuck.grade", "rad"), ("line.pitch", "rad"), ("line.yaw", "rad"), ("line.slack", "m"), ("tower.downhill", "rad") })
+        {
+            var input = PlanInputList.For(taut).Single(i => i.Key == key);
+            Assert.False(input.TakesFactor);
+            Assert.True(input.TakesShift);
+            Assert.Equal(unit, input.Unit);
+            Assert.Contains("a difference in " + unit + " with WithShift", Assert.Throws<ArgumentException>(() => PlanSampler.For(taut).With(key, Spread.Uniform(0.5, 2))).Message, StringComparison.Ordinal);
+        }
+
+        Assert.Contains("takes factors alone", Assert.Throws<ArgumentException>(() => PlanSampler.For(taut).WithShift("stuck.cone-index", Spread.Normal(0, 1))).Message, StringComparison.Ordinal);
         var sloping = level.With(level.Stuck with { Grade = Grade.FromPercent(2) }).With(new PullProcedure { LockedGear = Speed.FromKilometersPerHour(1), Slack = Length.FromMeters(0.1), ApproachSpeed = Speed.FromKilometersPerHour(1), ThrottleRise = Duration.FromSeconds(5) })
             .With(level.Tower with { FirmestConeIndex = Pressure.FromKilopascals(1200), EnginePower = Power.FromKilowatts(200), HardSurfaceInReach = true });
-        Assert.All(none, key => Assert.Contains(PlanInputList.For(sloping), i => i.Key == key));
+        Assert.All(none.Append("stuck.grade"), key => Assert.Contains(PlanInputList.For(sloping), i => i.Key == key && i.TakesFactor));
 
         // The defaults ask for no input that is not there, whatever is declared.
         Assert.DoesNotContain(PlanSampler.WithDefaults(demo.With(new PullProcedure { ApproachSpeed = Speed.Zero, CarelessSpeed = Speed.Zero })).Inputs, i => i.Input.Key.EndsWith("speed", StringComparison.Ordinal));
