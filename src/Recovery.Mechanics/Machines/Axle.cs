@@ -31,7 +31,7 @@ public sealed record Axle
     public string Name { get; }
 
     /// <summary>Gets the position x.</summary>
-    public Length Position { get; }
+    public Length Position { get; private init; }
 
     /// <summary>Gets the number of tyres on the axle.</summary>
     public int Tyres { get; }
@@ -43,7 +43,7 @@ public sealed record Axle
     public bool Driven { get; init; }
 
     /// <summary>Gets the distance between the middles of left and right tyre.</summary>
-    public Length TrackWidth { get; }
+    public Length TrackWidth { get; private init; }
 
     /// <summary>Gets whether a brake can lock the axle. A pull may have to drag locked wheels unless the axle is named unbraked.</summary>
     public bool Braked { get; init; } = true;
@@ -110,6 +110,9 @@ public sealed record Axle
     /// <param name="braked">The value, as in <see cref="Braked"/>.</param>
     /// <returns>The changed copy.</returns>
     public Axle WithBraked(bool braked) => this with { Braked = braked };
+
+    /// <summary>The same axle elsewhere and of another width, both within their ranges: what sampling does to a reading.</summary>
+    internal Axle Placed(double positionMetres, double trackMetres) => this with { Position = Length.FromMeters(positionMetres), TrackWidth = Length.FromMeters(trackMetres) };
 
     /// <summary>Gives the axle in words, invariant culture.</summary>
     /// <returns>Name, position, tyres or tracks.</returns>

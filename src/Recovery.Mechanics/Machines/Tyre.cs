@@ -110,6 +110,9 @@ public sealed record Tyre
     /// <summary>The same tyre with other dimensions, all within their ranges: what sampling does to a reading. Dimensions no longer follow from a marking.</summary>
     internal Tyre Resized(double widthMetres, double diameterMetres, double heightMetres) => this with { SectionWidth = Length.FromMeters(widthMetres), OverallDiameter = Length.FromMeters(diameterMetres), SectionHeight = Length.FromMeters(heightMetres), Marking = null };
 
+    /// <summary>The same tyre with another measured deflection ratio, within its range: what sampling does to a reading.</summary>
+    internal Tyre Deflecting(double ratio) => this with { MeasuredDeflectionRatio = Ratio.FromDecimalFractions(ratio) };
+
     /// <summary>Gives the static deflection under a load.</summary>
     /// <param name="load">Wheel load, 0 to 500 kN.</param>
     /// <returns>The deflection, measured along the radius.</returns>

@@ -78,6 +78,9 @@ public sealed class RecoveryPlan
     /// <summary>Gets the tackle between towing machine and line; null where there is none.</summary>
     public LineTackle? Tackle => _extras.Tackle;
 
+    /// <summary>What was said of the towing machine's own front, by which machines ahead draw it; null where nothing was.</summary>
+    internal TeamMember? Front => _extras.Front;
+
     internal CompiledPlan Compiled => _compiled;
 
     /// <summary>Gives the plan with another state of the stuck machine.</summary>

@@ -107,6 +107,9 @@ public sealed record StuckMachine
     /// <summary>The same machine in a hole of other depths: what sampling does to a reading.</summary>
     internal StuckMachine WithSinkage(IReadOnlyList<Length> sinkage) => this with { Sinkage = sinkage };
 
+    /// <summary>The same machine behind a ramp of another slope: what sampling does to a reading.</summary>
+    internal StuckMachine WithDugSlope(double radians) => this with { DugSlope = Angle.FromRadians(radians) };
+
     internal Belly? BellyAsFound { get => field ?? Belly; private init; }
 
     /// <summary>Tells whether the wheels of an axle count as buried: sunk more than a tenth of their diameter (judgement).</summary>

@@ -39,7 +39,7 @@ public sealed record Chain : RigPart
     public Length Diameter { get; }
 
     /// <summary>Gets its length.</summary>
-    public Length Length { get; }
+    public Length Length { get; private init; }
 
     /// <summary>Gets the rating on its tag; null where there is none.</summary>
     public Rating? Tag { get; private init; }
@@ -67,6 +67,9 @@ public sealed record Chain : RigPart
 
     /// <summary>Gets what was assumed of it: its grade where none is marked, its angle of choke where nobody looked.</summary>
     public System.Collections.Generic.IReadOnlyList<Assumption> Assumptions => Grade == ChainGrade.Unmarked && Tag is null ? [GearAssumptions.ChainGrade, .. Strength.Assumptions] : Strength.Assumptions;
+
+    /// <summary>The same chain of another length, within its range: what sampling does to a reading.</summary>
+    internal Chain WithMetres(double metres) => this with { Length = Length.FromMeters(metres) };
 
     internal override double LineMetres => Length.Meters;
 

@@ -43,7 +43,7 @@ public sealed record WireRope : RigPart
     public WireCore Core { get; }
 
     /// <summary>Gets its length.</summary>
-    public Length Length { get; }
+    public Length Length { get; private init; }
 
     /// <summary>Gets its first end; null takes the least published termination.</summary>
     public SectionPlace? FirstEnd { get; init; }
@@ -78,6 +78,9 @@ public sealed record WireRope : RigPart
             return Body is { } body ? DeratedStrength.Of(Name, Rating, WholeLengthDerating.OfWireRope(Name, Core, Temperature), Hitch, first, second, body) : DeratedStrength.Of(Name, Rating, WholeLengthDerating.OfWireRope(Name, Core, Temperature), Hitch, first, second);
         }
     }
+
+    /// <summary>The same rope of another length, within its range: what sampling does to a reading.</summary>
+    internal WireRope WithMetres(double metres) => this with { Length = Length.FromMeters(metres) };
 
     internal override double LineMetres => Length.Meters;
 

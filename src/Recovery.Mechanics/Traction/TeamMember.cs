@@ -13,7 +13,7 @@ public sealed record TeamMember
     public TeamMember(TowingMachine tower) => Tower = Guard.NotNull(tower, nameof(tower));
 
     /// <summary>Gets the machine on its ground.</summary>
-    public TowingMachine Tower { get; }
+    public TowingMachine Tower { get; private init; }
 
     /// <summary>Gets the angle of its line off the wanted direction of pull, positive to the left, -80 to 80 degrees; it heads along its own line. In line it is 0.</summary>
     public Angle LineAngle { get; init => field = Angle.FromRadians(Guard.Radians(value, -80, 80, nameof(LineAngle))); }
@@ -46,6 +46,9 @@ public sealed record TeamMember
     /// <param name="frontRating">The value, as in <see cref="FrontRating"/>.</param>
     /// <returns>The changed copy.</returns>
     public TeamMember WithFrontRating(Force? frontRating) => this with { FrontRating = frontRating };
+
+    /// <summary>The same place in the team with another state of its machine: what sampling does to a reading.</summary>
+    internal TeamMember On(TowingMachine tower) => this with { Tower = tower };
 
     /// <summary>Gives the member in words, invariant culture.</summary>
     /// <returns>Name and angle.</returns>

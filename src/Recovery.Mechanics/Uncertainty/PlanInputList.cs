@@ -59,9 +59,12 @@ public static class PlanInputList
         }
 
         Slopes(plan, list);
+        Hole(plan, list);
         Belly(plan, list);
         Tower(plan, list);
         RigInputs.Add(plan, list);
+        WayInputs.Add(plan, list);
+        ArrangementInputs.Add(plan, list);
         var undeclared = Undeclared(plan);
         return list.Where(i => (i.TakesFactor || i.TakesShift) && !undeclared.Contains(i.Key)).ToList().AsReadOnly();
     }
@@ -92,6 +95,15 @@ public static class PlanInputList
         if (plan.Stuck.EntryGrade is not null)
             list.Add(new(plan, "stuck.entry-grade", "slope on which it drove in", Level, new(static p => Slope(p.Stuck.EntryGrade ?? Grade.Level), static (p, a) => p.Stuck.EntryGrade is null ? p : p.With(p.Stuck with { EntryGrade = Grade.FromAngle(Angle.FromRadians(a)) })), "rad"));
         list.Add(new(plan, "stuck.unit-weight", "unit weight of the soil", string.Empty, new(static p => new(p.Stuck.Soil.UnitWeight.NewtonsPerCubicMeter, 9e3, 24e3), static (p, w) => p.With(p.Stuck with { Soil = p.Stuck.Soil with { DeclaredUnitWeight = SpecificWeight.FromNewtonsPerCubicMeter(w) } }))));
+    }
+
+    /// <summary>What was dug, and the fender above the wheels.</summary>
+    private static void Hole(RecoveryPlan plan, List<PlanInput> list)
+    {
+        if (plan.Stuck.DugSlope is not null)
+            list.Add(new(plan, "stuck.dug-slope", "slope to which the ground ahead of the wheels was dug", "a level in the ramp", new(static p => new(p.Stuck.DugSlope?.Radians ?? 0, 0, Math.PI / 4), static (p, a) => p.Stuck.DugSlope is null ? p : p.With(p.Stuck.WithDugSlope(a))), "rad"));
+        if (plan.Stuck.FenderHeight is not null)
+            list.Add(new(plan, "stuck.fender-height", "height of the fender above the bottom of the deepest tyre, by which the depth rule counts", "a tape at the deepest wheel", new(static p => new(p.Stuck.FenderHeight?.Meters ?? 0.5, 0.5, 5), static (p, z) => p.Stuck.FenderHeight is null ? p : p.With(p.Stuck with { FenderHeight = Length.FromMeters(z) })), "m"));
     }
 
     private static void Belly(RecoveryPlan plan, List<PlanInput> list)

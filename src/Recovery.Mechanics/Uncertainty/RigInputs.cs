@@ -20,8 +20,17 @@ internal static class RigInputs
         foreach (var part in plan.Rig.Parts)
         {
             var name = part.Name;
-            if (part is Strap or Bridle) list.Add(new(plan, "rig.length:" + name, "length of the " + name + " (a line whose stretch was measured keeps its measured length)", Tape, new(p => StrapLength(p.Rig, name), (p, l) => p.With(Longer(p.Rig, name, l))), "m"));
+            if (part is Strap or Bridle or Chain or WireRope) list.Add(new(plan, "rig.length:" + name, "length of the " + name + " (a line whose stretch was measured keeps its measured length)", Tape, new(p => StrapLength(p.Rig, name), (p, l) => p.With(Longer(p.Rig, name, l))), "m"));
             if (part is Bridle) list.Add(new(plan, "rig.bridle-spacing:" + name, "distance between the anchors of the " + name, Tape, new(p => Spacing(p.Rig), (p, w) => p.Rig.Bridle is { } bridle ? p.With(p.Rig.Replace(bridle.Name, bridle.WithSpacing(w))) : p), "m"));
+            if (part is Bridle { DeclaredLean: not null }) list.Add(new(plan, "rig.bridle-lean:" + name, "angle by which the pull leans from the middle line of the " + name, "a tape from the line of the machine", OfBridle(static b => new(b.Lean.Radians, -Math.PI / 3, Math.PI / 3), static (b, a) => b.DeclaredLean is null ? b : b with { Lean = Angle.FromRadians(a) }), "rad"));
+            if (part is Bridle { EyeLength: not null, BightThickness: not null })
+            {
+                list.Add(new(plan, "rig.eye-length:" + name, "inside length of the eye that the " + name + " runs through", Tape, OfBridle(static b => new(b.EyeLength?.Meters ?? 0.05, 0.05, 5), static (b, l) => b.EyeLength is null ? b : b with { EyeLength = Length.FromMeters(l) }), "m"));
+                list.Add(new(plan, "rig.bight-thickness:" + name, "thickness of the bight of the " + name + " in the eye", Tape, OfBridle(static b => new(b.BightThickness?.Meters ?? 0.002, 0.002, 0.3), static (b, l) => b.BightThickness is null ? b : b with { BightThickness = Length.FromMeters(l) }), "m"));
+            }
+
+            if (part is Strap { Choked: true, AngleOfChoke: not null }) list.Add(new(plan, "rig.choke-angle:" + name, "angle of choke of the " + name, "a look along the strap", OfStrap(name, static s => new(s.AngleOfChoke?.Radians ?? 0, 0, Math.PI), static (s, a) => s.AngleOfChoke is null ? s : s with { AngleOfChoke = Angle.FromRadians(a) }), "rad"));
+            if (part is Strap { IsBasket: true }) list.Add(new(plan, "rig.basket-angle:" + name, "angle of a leg of the basket of the " + name, "a tape across the legs", OfStrap(name, static s => new(s.BasketLegAngle?.Radians ?? 0, 0, Math.PI / 3), static (s, a) => s.BasketLegAngle is null ? s : s with { BasketLegAngle = Angle.FromRadians(a) }), "rad"));
         }
 
         Attachment(plan, Drawbar, static r => r.Drawbar, static (r, a) => r.WithAttachments(a, r.Casualty), list);
@@ -50,15 +59,28 @@ internal static class RigInputs
     private static InputReach StrapLength(Rig rig, string name) => rig.Parts.FirstOrDefault(p => p.Name == name) switch
     {
         Strap strap => new(strap.Length.Meters, Math.Max(0.3, 0.2 * strap.Length.Meters / strap.LineMetres), rig.LineParts.Contains(strap) ? Math.Min(100, 300 - rig.LineMetres + strap.LineMetres) : 100),
+        Chain chain => Steel(rig, chain, chain.Length.Meters, 100),
+        WireRope rope => Steel(rig, rope, rope.Length.Meters, 300),
         Bridle bridle => new(bridle.Strap.Length.Meters, Math.Max(0.3, bridle.SpacingMetres + 0.001), 100),
         _ => default,
     };
+
+    /// <summary>Chain and wire rope are 0.2 m long or more; a line as a whole at most 300 m.</summary>
+    private static InputReach Steel(Rig rig, RigPart part, double metres, double most) => new(metres, 0.2, rig.LineParts.Contains(part) ? Math.Min(most, 300 - rig.LineMetres + metres) : most);
+
+    private static InputEdit OfBridle(Func<Bridle, InputReach> reach, Func<Bridle, double, Bridle> set) => new(p => p.Rig.Bridle is { } bridle ? reach(bridle) : default, (p, v) => p.Rig.Bridle is { } bridle ? p.With(p.Rig.Replace(bridle.Name, set(bridle, v))) : p);
+
+    private static InputEdit OfStrap(string name, Func<Strap, InputReach> reach, Func<Strap, double, Strap> set) => new(
+        p => p.Rig.Parts.FirstOrDefault(part => part.Name == name) is Strap strap ? reach(strap) : default,
+        (p, v) => p.Rig.Parts.FirstOrDefault(part => part.Name == name) is Strap strap ? p.With(p.Rig.Replace(name, set(strap, v))) : p);
 
     private static InputReach Spacing(Rig rig) => rig.Bridle is { } bridle ? new(bridle.SpacingMetres, 0.2, Math.Min(6, bridle.Strap.Length.Meters - 0.001)) : default;
 
     private static Rig Longer(Rig rig, string name, double metres) => rig.Parts.FirstOrDefault(p => p.Name == name) switch
     {
         Strap strap => rig.Replace(name, strap with { Length = Length.FromMeters(metres) }),
+        Chain chain => rig.Replace(name, chain.WithMetres(metres)),
+        WireRope rope => rig.Replace(name, rope.WithMetres(metres)),
         Bridle bridle => rig.Replace(name, bridle.WithStrap(bridle.Strap with { Length = Length.FromMeters(metres) })),
         _ => rig,
     };

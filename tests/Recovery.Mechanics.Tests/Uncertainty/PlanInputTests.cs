@@ -21,7 +21,7 @@ namespace Recovery.Mechanics.Tests.Uncertainty;
 public class PlanInputTests
 {
     /// <summary>Inputs with a factor each, and the plan as a person would type it with that number.</summary>
-    private static readonly Dictionary<string, (double Factor, Func<RecoveryPlan, double, RecoveryPlan> Typed)> Typings = new(StringComparer.Ordinal)
+    private static readonly Dictionary<string, (double Factor, Func<RecoveryPlan, double, RecoveryPlan> Typed)> Typings = new(InputTypings.All, StringComparer.Ordinal)
     {
         ["tower.hitch-position"] = (1.1, static (p, f) => p.With(Hitched(p.Tower, p.Tower.HitchPosition * f, p.Tower.HitchHeight))),
         ["tower.hitch-height"] = (1.6, static (p, f) => p.With(Hitched(p.Tower, p.Tower.HitchPosition, p.Tower.HitchHeight * f))),
@@ -53,8 +53,8 @@ public class PlanInputTests
         ["line.careless-slack"] = (1.7, static (p, f) => p.With(p.Procedure with { CarelessSlack = p.Procedure.CarelessSlack * f })),
         ["line.careless-speed"] = (0.5, static (p, f) => p.With(p.Procedure with { CarelessSpeed = p.Procedure.CarelessSpeed * f })),
         ["rig.length:recovery strap"] = (0.6, static (p, f) => p.With(p.Rig.Replace("recovery strap", (Strap)p.Rig.Parts[0] with { Length = ((Strap)p.Rig.Parts[0]).Length * f }))),
-        ["rig.length:bridle"] = (0.3, static (p, f) => p.With(p.Rig.Replace("bridle", Bridle.FreeRunning(p.Rig.Bridle!.Strap with { Length = p.Rig.Bridle.Strap.Length * f }, p.Rig.Bridle.AnchorSpacing)))),
-        ["rig.length:axle strap"] = (1.4, static (p, f) => p.With(p.Rig.Replace("axle strap", (Strap)p.Rig.Parts[3] with { Length = ((Strap)p.Rig.Parts[3]).Length * f }))),
+        ["rig.length:bridle"] = (0.5, static (p, f) => p.With(p.Rig.Replace("bridle", Bridle.FreeRunning(p.Rig.Bridle!.Strap with { Length = p.Rig.Bridle.Strap.Length * f }, p.Rig.Bridle.AnchorSpacing)))),
+        ["rig.length:axle strap"] = (1.4, static (p, f) => p.With(p.Rig.Replace("axle strap", (Strap)p.Rig.Parts.Single(x => x.Name == "axle strap") with { Length = ((Strap)p.Rig.Parts.Single(x => x.Name == "axle strap")).Length * f }))),
         ["rig.bridle-spacing:bridle"] = (2.5, static (p, f) => p.With(p.Rig.Replace("bridle", Bridle.FreeRunning(p.Rig.Bridle!.Strap, p.Rig.Bridle.AnchorSpacing * f)))),
         ["rig.working-load:drawbar"] = (0.3, static (p, f) => p.With(Ends(p.Rig, p.Rig.Drawbar with { WorkingLoad = p.Rig.Drawbar.WorkingLoad * f }, p.Rig.Casualty))),
         ["rig.yield:drawbar"] = (0.2, static (p, f) => p.With(Ends(p.Rig, p.Rig.Drawbar with { Yield = p.Rig.Drawbar.Yield * f }, p.Rig.Casualty))),
@@ -252,7 +252,7 @@ public class PlanInputTests
             .With(demo.Tower with { EnginePower = Power.FromKilowatts(60), HitchRating = Force.FromKilonewtons(250), HitchVerticalRating = Force.FromKilonewtons(30), DownhillInReach = Angle.FromDegrees(4) })
             .With(demo.Site with { LinePitch = Angle.FromDegrees(6), LineYaw = Angle.FromDegrees(5) })
             .With(demo.Procedure with { Slack = Length.FromMeters(0.3), ApproachSpeed = Speed.FromKilometersPerHour(1) });
-        return [demo, gentle, full, full.With(new PullProcedure { Slack = Length.FromMeters(0.4), ApproachSpeed = Speed.FromKilometersPerHour(3) })];
+        return [demo, gentle, InputTypings.Arranged(), InputTypings.Everything(), full, full.With(new PullProcedure { Slack = Length.FromMeters(0.4), ApproachSpeed = Speed.FromKilometersPerHour(3) })];
     }
 
     /// <summary>Report and worked steps, without the fingerprint, which sees the last bit.</summary>

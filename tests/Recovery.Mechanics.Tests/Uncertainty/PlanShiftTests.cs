@@ -41,6 +41,12 @@ public class PlanShiftTests
         ["stuck.load:body"] = (900, static (p, d) => p.With(p.Stuck.WithMachines(Loaded(p.Stuck.Machine, "body", l => new NamedLoad(l.Name, l.Mass + Mass.FromKilograms(d), l.Position, l.Height, l.Kind)), Loaded(p.Stuck.AsFound, "body", l => new NamedLoad(l.Name, l.Mass + Mass.FromKilograms(d), l.Position, l.Height, l.Kind))))),
         ["tower.load-position:tractor and ballast"] = (0.15, static (p, d) => p.With(p.Tower with { Machine = Loaded(p.Tower.Machine, "tractor and ballast", l => new NamedLoad(l.Name, l.Mass, l.Position + Length.FromMeters(d), l.Height, l.Kind)) })),
         ["tower.inflation:front axle"] = (-25e3, static (p, d) => p.With(p.Tower with { Machine = p.Tower.Machine.WithAxles(p.Tower.Machine.Axles.Select((a, i) => i == 0 ? a with { Tyre = a.Tyre.AtInflation(a.Tyre.Inflation + Pressure.FromPascals(d)) } : a)) })),
+        ["rig.bridle-lean:bridle"] = (0.015, static (p, d) => p.With(p.Rig.Replace("bridle", p.Rig.Bridle!.WithLean(Angle.FromRadians(p.Rig.Bridle.Lean.Radians + d))))),
+        ["rig.choke-angle:axle strap"] = (-0.4, static (p, d) => p.With(p.Rig.Replace("axle strap", InputTypings.Part<Strap>(p, "axle strap") with { AngleOfChoke = Angle.FromRadians(InputTypings.Part<Strap>(p, "axle strap").AngleOfChoke!.Value.Radians + d) }))),
+        ["stuck.dug-slope"] = (-0.03, static (p, d) => p.With(p.Stuck.Dug(Angle.FromRadians(p.Stuck.DugSlope!.Value.Radians + d)))),
+        ["tackle.anchor-holds"] = (-150e3, static (p, d) => p.WithTackle(p.Tackle!.WithAnchorHolds(p.Tackle.AnchorHolds + Force.FromNewtons(d)))),
+        ["ahead.grade:third tractor"] = (0.04, static (p, d) => InputTypings.Ahead(p, 0, t => t with { Grade = Grade.FromAngle(Angle.FromRadians(t.Grade.Radians + d)) })),
+        ["way.part-height:rear axle"] = (-0.2, static (p, d) => p.With(p.Site with { UnderMachine = new UnderMachineLine(p.Site.UnderMachine!.TailBehindAxle, p.Site.UnderMachine.Wheelbase, p.Site.UnderMachine.AnchorHeight, p.Site.UnderMachine.ApexHeight, p.Site.UnderMachine.Parts.Select(x => x.Name == "rear axle" ? new UndersidePart(x.Name, x.BehindAxle, x.Height + Length.FromMeters(d)) : x)) { BellyEndBehindAxle = p.Site.UnderMachine.BellyEndBehindAxle } })),
         ["rig.bridle-spacing:bridle"] = (0.3, static (p, d) => p.With(p.Rig.Replace("bridle", Bridle.FreeRunning(p.Rig.Bridle!.Strap, p.Rig.Bridle.AnchorSpacing + Length.FromMeters(d))))),
     };
 
@@ -198,10 +204,15 @@ public class PlanShiftTests
             demo,
             gentle,
             demo.With(demo.Site with { LinePitch = Angle.FromDegrees(6), LineYaw = Angle.FromDegrees(5) }),
+            InputTypings.Arranged(),
+            Straight(InputTypings.Everything()),
             gentle.With(new PullProcedure { Slack = Length.Zero, ApproachSpeed = Speed.Zero, ThrottleRise = Duration.FromSeconds(8), CarelessSlack = Length.Zero, CarelessSpeed = Speed.Zero }),
             demo.With(demo.Stuck with { Belly = demo.Stuck.Belly!.WithMiddle(Length.Zero) }).With(demo.Tower with { EnginePower = Power.FromKilowatts(60) }).With(demo.Procedure with { ThrottleRise = Duration.FromSeconds(6) }),
         ];
     }
+
+    /// <summary>The line in the direction of the pull, the lean declared as none.</summary>
+    private static RecoveryPlan Straight(RecoveryPlan plan) => plan.With(plan.Rig.Replace("bridle", plan.Rig.Bridle!.WithLean(Angle.Zero))).With(plan.Site with { LineYaw = Angle.Zero });
 
     private static Machine Loaded(Machine m, string load, Func<NamedLoad, NamedLoad> change) => new(m.Name, m.Axles, m.Loads.Select(l => l.Name == load ? change(l) : l), m.Suspension);
 }
