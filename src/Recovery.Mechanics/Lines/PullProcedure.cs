@@ -15,7 +15,7 @@ public sealed record PullProcedure
     public static PullProcedure Undeclared { get; } = new();
 
     /// <summary>Gets the theoretical speed of the gear that is engaged throughout, at the highest no-load engine speed; null where no locked gear is declared. Accepted range 0.1 to 20 km/h.</summary>
-    public Speed? LockedGear { get; init => field = value is { } v ? Speed.FromMetersPerSecond(Guard.MetresPerSecond(v, 0.1, 20, nameof(LockedGear))) : null; }
+    public Speed? LockedGear { get => Gear; init => Gear = value is { } v ? Speed.FromMetersPerSecond(Guard.MetresPerSecond(v, 0.1, 20, nameof(LockedGear))) : null; }
 
     /// <summary>Gets the conditions of the locked-gear rule, declared one by one; null takes them as met by declaring the gear at all, save two: on a line stiffer than 654 kN/m the line must be declared without slack, or the clutch as eased, and a puller that may stand facing downhill never claims the rule.</summary>
     public LockedGearConditions? GearConditions { get; init; }
@@ -53,6 +53,8 @@ public sealed record PullProcedure
 
     /// <summary>Whether it is declared, by a condition or by what turns, that the wheels cannot slip.</summary>
     internal bool WheelsCannotSlip => RotatingMass.Kilograms > 0 || GearConditions is { WheelsCanSlip: false };
+
+    private Speed? Gear { get; init; }
 
     private bool GearHolds => LockedGear is not null && (GearConditions?.HoldsSpeed ?? true) && !ApproachPassesGear;
 
@@ -107,6 +109,9 @@ public sealed record PullProcedure
     /// <param name="carelessSpeed">The value, as in <see cref="CarelessSpeed"/>.</param>
     /// <returns>The changed copy.</returns>
     public PullProcedure WithCarelessSpeed(Speed carelessSpeed) => this with { CarelessSpeed = carelessSpeed };
+
+    /// <summary>The procedure as the line feels it through a tackle: the speeds are the puller's, divided by the parts; slack is the line's own and stays. The gear may then be slower than any of a machine.</summary>
+    internal PullProcedure Through(int parts) => parts == 1 ? this : this with { Gear = Gear / parts, ApproachSpeed = ApproachSpeed / parts, CarelessSpeed = CarelessSpeed / parts };
 
     /// <summary>Gives the procedure in words, invariant culture.</summary>
     /// <returns>What is declared.</returns>

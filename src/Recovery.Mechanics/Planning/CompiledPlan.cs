@@ -47,7 +47,7 @@ internal sealed class CompiledPlan
         Tension = plan.Site.Tension;
         Team = plan.Team is { } team ? TeamPull.Estimate(team) : null;
         Tackle = plan.Tackle;
-        Procedure = Slower(plan.Procedure, Tackle?.Parts ?? 1);
+        Procedure = plan.Procedure.Through(Tackle?.Parts ?? 1);
         double mass = plan.Tower.Machine.MassKilograms, turning = plan.Procedure.RotatingMass.Kilograms;
         foreach (var member in plan.Ahead) mass += member.Tower.Machine.MassKilograms;
         if (Tackle is { } tackle)
@@ -109,14 +109,6 @@ internal sealed class CompiledPlan
     }
 
     private static bool Downhill(TowingMachine tower) => tower.Grade.Radians < 0 || tower.DownhillInReach.Radians > 0;
-
-    /// <summary>Speeds are the puller's; slack is the line's own and stays.</summary>
-    private static PullProcedure Slower(PullProcedure p, int parts) => parts == 1 ? p : p with
-    {
-        LockedGear = p.LockedGear / parts,
-        ApproachSpeed = p.ApproachSpeed / parts,
-        CarelessSpeed = p.CarelessSpeed / parts,
-    };
 
     private static double Bedded(Rig rig)
     {

@@ -62,6 +62,8 @@ internal static class MachineInputs
         list.Add(new(plan, whose + ".tyre-height:" + axle, "section height of the " + tyres, Tape, edit((_, m) => Height(m.Axles[i].Tyre), (m, h) => With(m, i, t => t.Resized(t.SectionWidth.Meters, t.OverallDiameter.Meters, h))), "m"));
         if (Shows(whose == "stuck" ? plan.Stuck.Machine : plan.Tower.Machine, i))
             list.Add(new(plan, whose + ".deflection:" + axle, "measured deflection over section height of the " + tyres, Tape, edit((_, m) => new(m.Axles[i].Tyre.MeasuredDeflectionRatio?.DecimalFractions ?? 0.01, 0.01, 0.6), (m, r) => With(m, i, t => t.MeasuredDeflectionRatio is null ? t : t.Deflecting(r)))));
+        if ((whose == "stuck" ? plan.Stuck.Machine : plan.Tower.Machine).Axles[i].Tyre.StaticLoadedRadius is not null)
+            list.Add(new(plan, whose + ".loaded-radius:" + axle, "static loaded radius of the " + tyres, Tape, edit((_, m) => Radius(m.Axles[i].Tyre), (m, r) => With(m, i, t => t.StaticLoadedRadius is { } known ? t.WithStaticLoadedRadius(new LoadedRadius(Length.FromMeters(r), known.Load, known.Inflation)) : t)), "m"));
         list.Add(new(plan, whose + ".inflation:" + axle, "inflation of the " + tyres, Gauge, edit((_, m) => new(m.Axles[i].Tyre.Inflation.Pascals, 30e3, 1000e3), (m, pa) => With(m, i, t => t.AtInflation(Pressure.FromPascals(pa)))), "Pa"));
     }
 
@@ -103,6 +105,9 @@ internal static class MachineInputs
 
         return new(tyre.OverallDiameter.Meters, least, most);
     }
+
+    /// <summary>A loaded radius lies between the rim and half the diameter.</summary>
+    private static InputReach Radius(Tyre tyre) => new(tyre.StaticLoadedRadius?.Radius.Meters ?? 0, Math.Max(0.1, (tyre.RimDiameter.Meters / 2) + 1e-6), Math.Min(1.5, (tyre.OverallDiameter.Meters / 2) - 0.0011));
 
     private static InputReach Height(Tyre tyre) => new(
         tyre.SectionHeight.Meters,

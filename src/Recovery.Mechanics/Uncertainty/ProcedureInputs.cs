@@ -15,7 +15,7 @@ internal static class ProcedureInputs
     {
         var pull = plan.Procedure;
         if (pull.LockedGear is not null)
-            list.Add(new(plan, "line.gear-speed", "speed of the locked gear", "the gear table of the manual", PlanFactor.GearSpeed, new InputEdit(Gear, static (p, v) => p.Procedure.LockedGear is null ? p : p.With(p.Procedure with { LockedGear = Speed.FromMetersPerSecond(v) })), "m/s"));
+            list.Add(new(plan, "line.gear-speed", "speed of the locked gear", "the gear table of the manual", PlanFactor.GearSpeed, Of(static p => new(p.LockedGear?.MetersPerSecond ?? 1, 0.1 * KilometrePerHour, 20 * KilometrePerHour), static (p, v) => p with { LockedGear = p.LockedGear is null ? null : Speed.FromMetersPerSecond(v) }), "m/s"));
         if (pull.Slack is not null)
             list.Add(new(plan, "line.slack", "declared slack", "a tape", PlanFactor.Slack, Of(static p => new(p.Slack?.Meters ?? 0, 0, 10), static (p, s) => p with { Slack = p.Slack is null ? null : Length.FromMeters(s) }), "m"));
         if (pull.ApproachSpeed is not null)
@@ -36,9 +36,6 @@ internal static class ProcedureInputs
             ? new PlanInput("stuck.exit-slope", Title, Level, PlanFactor.ExitSlope)
             : new PlanInput(plan, "stuck.exit-slope", Title, Level, PlanFactor.ExitSlope, new InputEdit(static p => new(p.Stuck.ExitSlope?.Radians ?? 0, 0, Math.PI / 4), static (p, a) => p.Stuck.ExitSlope is null ? p : p.With(p.Stuck with { ExitSlope = Angle.FromRadians(a) })), "rad");
     }
-
-    /// <summary>A gear is 0.1 to 20 km/h fast, also as the line feels it through a tackle.</summary>
-    private static InputReach Gear(RecoveryPlan plan) => new(plan.Procedure.LockedGear?.MetersPerSecond ?? 1, 0.1 * KilometrePerHour * (plan.Tackle?.Parts ?? 1), 20 * KilometrePerHour);
 
     private static InputEdit Of(Func<PullProcedure, InputReach> reach, Func<PullProcedure, double, PullProcedure> set) => new(p => reach(p.Procedure), (p, v) => p.With(set(p.Procedure, v)));
 }

@@ -44,6 +44,20 @@ public class ArrangementTests
         Assert.Equal(before.Output.Procedure - before.Output.Steady, after.Output.Procedure - after.Output.Steady, 1e-3);
     }
 
+    [Theory]
+    [InlineData(0.1)]
+    [InlineData(0.59)]
+    [InlineData(0.6)]
+    public void A_crawling_gear_may_pull_through_any_tackle(double kilometresPerHour)
+    {
+        // Six parts make 0.5 km/h less than the slowest gear of a machine that is accepted: the line's speed is not the gear's.
+        RecoveryPlan plain = ReferencePlans.AsFound().With(PullProcedure.DrawnTautInGear(Speed.FromKilometersPerHour(kilometresPerHour)));
+        LineLoads before = plain.Assess().Loads!, after = plain.WithTackle(new LineTackle(6)).Assess().Loads!;
+        Assert.Equal(LineLoadRule.LockedGear, after.Rule);
+        Assert.Equal(before.Output.Procedure - before.Output.Steady, after.Output.Procedure - after.Output.Steady, 1e-3);
+        Assert.Throws<ArgumentOutOfRangeException>(() => PullProcedure.DrawnTautInGear(Speed.FromKilometersPerHour(0.09)));
+    }
+
     [Fact]
     public void Slack_is_the_lines_own_and_a_tackle_does_not_shorten_it()
     {

@@ -25,6 +25,7 @@ internal static class InputTypings
         ["tower.track-width:rear axle"] = (0.4, static (p, f) => p.With(p.Tower with { Machine = Placed(p.Tower.Machine, 1, 1, f) })),
         ["tower.deflection:front axle"] = (1.2, static (p, f) => p.With(p.Tower with { Machine = Deflected(p.Tower.Machine, 0, f) })),
         ["stuck.deflection:rear axle"] = (1.3, static (p, f) => p.With(p.Stuck.WithMachines(Deflected(p.Stuck.Machine, 2, f), Deflected(p.Stuck.AsFound, 2, f)))),
+        ["tower.loaded-radius:rear axle"] = (0.95, static (p, f) => p.With(p.Tower with { Machine = p.Tower.Machine.WithAxles(p.Tower.Machine.Axles.Select((a, i) => i == 1 ? a with { Tyre = a.Tyre.WithStaticLoadedRadius(new LoadedRadius(M(0.93 * f), KN(50), KPa(160))) } : a)) })),
         ["stuck.dug-slope"] = (0.7, static (p, f) => p.With(p.Stuck.Dug(p.Stuck.DugSlope!.Value * f))),
         ["stuck.fender-height"] = (0.8, static (p, f) => p.With(p.Stuck with { FenderHeight = p.Stuck.FenderHeight * f })),
         ["line.rotating-mass"] = (1.5, static (p, f) => p.With(p.Procedure with { RotatingMass = p.Procedure.RotatingMass * f })),
@@ -86,7 +87,8 @@ internal static class InputTypings
                 plan.Rig.Parts[3],
             ],
             plan.Rig.Casualty).WithWear(1);
-        return plan.With(stuck).With(rig).With(plan.Site with { LineYaw = Angle.FromDegrees(5) }).With(plan.Procedure with { RotatingMass = Mass.FromTonnes(40) });
+        var tower = plan.Tower with { Machine = plan.Tower.Machine.WithAxles(plan.Tower.Machine.Axles.Select((a, i) => i == 1 ? a with { Tyre = a.Tyre.WithStaticLoadedRadius(new LoadedRadius(M(0.93), KN(50), KPa(160))) } : a)) };
+        return plan.With(stuck).With(tower).With(rig).With(plan.Site with { LineYaw = Angle.FromDegrees(5) }).With(plan.Procedure with { RotatingMass = Mass.FromTonnes(40) });
     }
 
     public static T Part<T>(RecoveryPlan plan, string name)
