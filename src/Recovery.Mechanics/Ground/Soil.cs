@@ -147,11 +147,6 @@ public sealed partial record Soil
     internal Soil WithRemouldingIndexOf(Soil other) =>
         RemouldingIndexIsAssumed && RemouldingIndexUsed != other.RemouldingIndexUsed ? this with { BorrowedRemouldingIndex = other.RemouldingIndexUsed } : this;
 
-    /// <summary>The same soil with other readings, the weakest in proportion, within their ranges: what sampling does to them.</summary>
-    internal Soil WithReadings(double coneIndexPascals, Ratio? remouldingIndex) => new(
-        Pressure.FromPascals(coneIndexPascals), Pressure.FromPascals(Math.Max(Math.Min(1000, coneIndexPascals), coneIndexPascals * (WeakestConeIndex.Pascals / ConeIndex.Pascals))), remouldingIndex, Kind, Estimate)
-    { DeclaredUnitWeight = DeclaredUnitWeight, DeclaredAdhesionFactor = DeclaredAdhesionFactor, Terrain = Terrain, BorrowedRemouldingIndex = BorrowedRemouldingIndex };
-
     /// <summary>Works out rating cone index and undrained strength step by step.</summary>
     /// <returns>The worked steps.</returns>
     public Working Explain()

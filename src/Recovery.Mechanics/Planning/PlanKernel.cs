@@ -26,6 +26,19 @@ internal static class PlanKernel
         imposable = Math.Max(index, n.FirmestDeclared * factors[(int)PlanFactor.FirmestConeIndex]);
     }
 
+    /// <summary>The same for every machine in line; the towing machine is the last.</summary>
+    private static void TeamIndices(PlanNumbers n, TeamFlat team, ReadOnlySpan<double> factors, TeamScratch w)
+    {
+        for (var i = 0; i < n.Ahead; i++)
+        {
+            var index = team.ConeIndex[i] * factors[n.ConeIndexOf(i)];
+            w.SustainedIndex[i] = SoilKernel.RatingConeIndex(index, Math.Min(1, team.RemouldingIndex[i] * factors[n.RemouldingIndexOf(i)]));
+            w.ImposableIndex[i] = Math.Max(index, team.FirmestDeclared[i]);
+        }
+
+        TowerIndices(n, factors, out w.SustainedIndex[n.Ahead], out w.ImposableIndex[n.Ahead]);
+    }
+
     /// <summary>Traction that is sustained and most that the wheels push on soil, over arrays of cone indices.</summary>
     public static void Pulls(PlanNumbers n, ReadOnlySpan<double> sustainedIndex, ReadOnlySpan<double> imposableIndex, Span<double> traction, Span<double> onSoil, ref double residual)
     {
@@ -113,7 +126,7 @@ internal static class PlanKernel
         if (n.Team is { } team)
         {
             var scatter = new TeamScatter { Model = model, Power = f[(int)PlanFactor.Power], HardFriction = f[(int)PlanFactor.HardFriction] };
-            TowerIndices(n, f, out scatter.SustainedIndex, out scatter.ImposableIndex);
+            TeamIndices(n, team, f, w.Team!);
             o.Sustained = TeamLineKernel.Pull(team, w.Team!, scatter, out o.Residual);
             o.AtHitch = w.Team!.Imposable[team.Count - 1];
         }

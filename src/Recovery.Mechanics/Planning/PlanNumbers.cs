@@ -117,12 +117,19 @@ internal sealed class PlanNumbers
     /// <summary>Worst severity among the findings that do not turn on sampled numbers.</summary>
     public Severity Standing { get; } = Severity.Note;
 
-    /// <summary>Number of factors: the fixed ones, then strength and wear of every part.</summary>
-    public int Factors => (int)PlanFactor.Count + (2 * Parts);
+    /// <summary>Machines ahead of the towing machine.</summary>
+    public int Ahead => Team is null ? 0 : Team.Count - 1;
+
+    /// <summary>Number of factors: the fixed ones, then strength and wear of every part, then cone index and remoulding index under every machine ahead.</summary>
+    public int Factors => (int)PlanFactor.Count + (2 * (Parts + Ahead));
 
     public int StrengthOf(int part) => (int)PlanFactor.Count + part;
 
     public int WearOf(int part) => (int)PlanFactor.Count + Parts + part;
+
+    public int ConeIndexOf(int ahead) => (int)PlanFactor.Count + (2 * Parts) + ahead;
+
+    public int RemouldingIndexOf(int ahead) => (int)PlanFactor.Count + (2 * Parts) + Ahead + ahead;
 
     private static (double Working, double Yield) Limits(AttachmentPoint point) => point.Kind == AttachmentKind.Unidentified || point.Forbidden
         ? (double.PositiveInfinity, double.PositiveInfinity)

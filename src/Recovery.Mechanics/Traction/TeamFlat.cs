@@ -9,7 +9,9 @@ internal sealed class TeamFlat
         LoadPerLead = new double[members][];
         FrontHeight = new double[members];
         FrontRating = new double[members];
-        SustainedIndex = new double[members];
+        ConeIndex = new double[members];
+        RemouldingIndex = new double[members];
+        FirmestDeclared = new double[members];
     }
 
     /// <summary>Gets the number of members.</summary>
@@ -27,8 +29,14 @@ internal sealed class TeamFlat
     /// <summary>Gets the rating of that point; infinite where it is not known or nothing draws it.</summary>
     public double[] FrontRating { get; }
 
-    /// <summary>Gets the rating cone index under it.</summary>
-    public double[] SustainedIndex { get; }
+    /// <summary>Gets the cone index under it.</summary>
+    public double[] ConeIndex { get; }
+
+    /// <summary>Gets the remoulding index under it.</summary>
+    public double[] RemouldingIndex { get; }
+
+    /// <summary>Gets the cone index of the firmest ground that it may reach, as declared; 0 where it was not.</summary>
+    public double[] FirmestDeclared { get; }
 
     /// <summary>Makes the numbers of a team in line.</summary>
     /// <param name="team">The team.</param>
@@ -42,7 +50,9 @@ internal sealed class TeamFlat
             flat.FrontHeight[i] = member.FrontHeight.Meters;
             flat.FrontRating[i] = i > 0 && member.FrontRating is { } rating ? rating.Newtons : double.PositiveInfinity;
             flat.LoadPerLead[i] = flat.Alone[i].LoadPerLead(member.Tower, flat.FrontHeight[i]);
-            flat.SustainedIndex[i] = member.Tower.Soil.RatingConeIndex.Pascals;
+            flat.ConeIndex[i] = member.Tower.Soil.ConeIndex.Pascals;
+            flat.RemouldingIndex[i] = member.Tower.Soil.RemouldingIndex.DecimalFractions;
+            flat.FirmestDeclared[i] = member.Tower.FirmestConeIndex?.Pascals ?? 0;
         }
 
         return flat;

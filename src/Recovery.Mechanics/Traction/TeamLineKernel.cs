@@ -8,7 +8,7 @@ internal static class TeamLineKernel
 {
     /// <summary>Works out both pulls; the memory then holds the most in each line.</summary>
     /// <param name="team">The team.</param>
-    /// <param name="w">Working memory.</param>
+    /// <param name="w">Working memory with the cone indices of the members.</param>
     /// <param name="scatter">What scatters.</param>
     /// <param name="residual">Receives the greatest that was left of an equation of pull, N.</param>
     /// <returns>What the last member sustains.</returns>
@@ -21,8 +21,8 @@ internal static class TeamLineKernel
             var last = i == team.Count - 1;
             w.Held[i].Lead(team.Alone[i], team.LoadPerLead[i], sustained, team.FrontHeight[i]);
             w.Soft[i].Lead(team.Alone[i], team.LoadPerLead[i], imposable, team.FrontHeight[i]);
-            sustained = Sustained(w.Held[i], last ? scatter.SustainedIndex : team.SustainedIndex[i], scatter.Model, last ? scatter.Power : 1, ref residual);
-            imposable = Imposable(w.Soft[i], last ? scatter.ImposableIndex : w.Soft[i].FirmestIndex, scatter.Model, last ? scatter.HardFriction : 1, ref residual);
+            sustained = Sustained(w.Held[i], w.SustainedIndex[i], scatter.Model, last ? scatter.Power : 1, ref residual);
+            imposable = Imposable(w.Soft[i], w.ImposableIndex[i], scatter.Model, last ? scatter.HardFriction : 1, ref residual);
             w.Imposable[i] = imposable;
         }
 

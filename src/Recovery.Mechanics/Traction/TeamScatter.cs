@@ -1,14 +1,8 @@
 namespace Recovery.Mechanics.Traction;
 
-/// <summary>What scatters in a team in line: cone indices under the last member, and factors.</summary>
+/// <summary>What scatters in a team in line beside the ground under its members: factors.</summary>
 internal struct TeamScatter
 {
-    /// <summary>Cone index that the last member sustains its pull on, Pa.</summary>
-    public double SustainedIndex;
-
-    /// <summary>Cone index for the most that the last member can impose, Pa.</summary>
-    public double ImposableIndex;
-
     /// <summary>Factor of the wheel model, on what every member adds of its own.</summary>
     public double Model;
 

@@ -10,6 +10,8 @@ internal sealed class TeamScratch
         Held = new CapabilityFlat[team.Count];
         Soft = new CapabilityFlat[team.Count];
         Imposable = new double[team.Count];
+        SustainedIndex = new double[team.Count];
+        ImposableIndex = new double[team.Count];
         for (var i = 0; i < team.Count; i++)
         {
             Held[i] = team.Alone[i].Copy();
@@ -22,6 +24,12 @@ internal sealed class TeamScratch
 
     /// <summary>Gets each member on tyres as soft as they are, drawn by the most that those ahead of it can impose.</summary>
     public CapabilityFlat[] Soft { get; }
+
+    /// <summary>Gets the cone index on which each member sustains its pull, Pa; set by the caller.</summary>
+    public double[] SustainedIndex { get; }
+
+    /// <summary>Gets the cone index for the most that each member can impose, Pa; set by the caller.</summary>
+    public double[] ImposableIndex { get; }
 
     /// <summary>Gets the most that can come into the line behind each member.</summary>
     public double[] Imposable { get; }

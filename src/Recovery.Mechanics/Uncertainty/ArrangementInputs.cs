@@ -9,7 +9,7 @@ using UnitsNet;
 
 namespace Recovery.Mechanics.Uncertainty;
 
-/// <summary>The machines ahead of the towing machine and the tackle as inputs that can scatter: each makes the plan anew.</summary>
+/// <summary>The machines ahead of the towing machine and the tackle as inputs that can scatter: the ground under the machines is compiled, each of the others makes the plan anew.</summary>
 internal static class ArrangementInputs
 {
     private const string Cone = "ten cone readings along its wheel tracks", Tape = "a tape", Level = "a level along the pull", Manual = "the manual", Scale = "a weighbridge ticket or axle scales";
@@ -35,8 +35,8 @@ internal static class ArrangementInputs
         void Of(string key, string title, string measurement, Func<TowingMachine, InputReach> reach, Func<TowingMachine, double, TowingMachine> set, string unit = "") =>
             list.Add(new(plan, "ahead." + key + ":" + name, title + " " + name + " ahead", measurement, new(p => reach(p.Ahead[i].Tower), (p, v) => With(p, i, p.Ahead[i].On(set(p.Ahead[i].Tower, v)))), unit));
 
-        Of("cone-index", "cone index under the", Cone, static t => new(t.Soil.ConeIndex.Pascals, 1000, 20e6), static (t, pa) => t with { Soil = t.Soil.WithReadings(pa, t.Soil.MeasuredRemouldingIndex) });
-        Of("remoulding-index", "remoulding index under the", "remoulding index: cone before and after 100 blows on a tube sample", static t => new(t.Soil.RemouldingIndex.DecimalFractions, SoilKernel.LeastRemouldingIndex, 1), static (t, r) => t with { Soil = t.Soil.WithReadings(t.Soil.ConeIndex.Pascals, Ratio.FromDecimalFractions(r)) });
+        list.Add(new("ahead.cone-index:" + name, "cone index under the " + name + " ahead", Cone, PlanFactor.Count, i));
+        list.Add(new("ahead.remoulding-index:" + name, "remoulding index under the " + name + " ahead (at most 1)", "remoulding index: cone before and after 100 blows on a tube sample", PlanFactor.Count, i));
         if (tower.FirmestConeIndex is not null) Of("firmest-cone-index", "cone index of the firmest ground in reach of the", Cone, static t => new(t.FirmestConeIndex?.Pascals ?? 1000, 1000, 20e6), static (t, pa) => t.FirmestConeIndex is null ? t : t with { FirmestConeIndex = Pressure.FromPascals(pa) });
         Of("grade", "slope under the", Level, static t => new(t.Grade.Radians, -Math.PI / 4, Math.PI / 4), static (t, a) => t with { Grade = Grade.FromAngle(Angle.FromRadians(a)) }, "rad");
         if (tower.EnginePower is not null) Of("power", "engine power of the", string.Empty, static t => new(t.EnginePower is { } power ? (double)power.Watts : 10e3, 10e3, 2e6), static (t, w) => t.EnginePower is null ? t : t with { EnginePower = Power.FromWatts(w) });

@@ -42,6 +42,11 @@ internal static class PlanDefaults
         }
 
         foreach (var part in plan.Rig.Parts) yield return new(Of("rig.strength:" + part.Name), ScatterArithmetic.NewStrength(1, DefaultScatter.NewStrength.Taken), UncertaintySources.NewStrengthScatter);
+        foreach (var member in plan.Ahead)
+        {
+            yield return new(Of("ahead.cone-index:" + member.Tower.Machine.Name), Factor(reading), UncertaintySources.ConeIndexScatter);
+            yield return new(Of("ahead.remoulding-index:" + member.Tower.Machine.Name), Factor(Remoulding(member.Tower.Soil)), GeneralSources.Judgement);
+        }
     }
 
     private static double Remoulding(Soil soil) => soil.RemouldingIndexIsAssumed ? RemouldingAssumed : RemouldingMeasured;

@@ -99,7 +99,10 @@ public sealed class PlanInput
     internal RecoveryPlan Shift(RecoveryPlan plan, double difference) => Moved(plan, Mover, InputMove.By(difference), nameof(difference));
 
     /// <summary>Place of the factor in a plan's scratch.</summary>
-    internal int IndexIn(PlanNumbers numbers) => Part < 0 ? (int)Factor : Key.StartsWith("rig.wear:", StringComparison.Ordinal) ? numbers.WearOf(Part) : numbers.StrengthOf(Part);
+    internal int IndexIn(PlanNumbers numbers) => Part < 0 ? (int)Factor
+        : Key.StartsWith("ahead.cone-index:", StringComparison.Ordinal) ? numbers.ConeIndexOf(Part)
+        : Key.StartsWith("ahead.remoulding-index:", StringComparison.Ordinal) ? numbers.RemouldingIndexOf(Part)
+        : Key.StartsWith("rig.wear:", StringComparison.Ordinal) ? numbers.WearOf(Part) : numbers.StrengthOf(Part);
 
     private RecoveryPlan Moved(RecoveryPlan plan, InputEdit? edit, InputMove move, string name)
     {

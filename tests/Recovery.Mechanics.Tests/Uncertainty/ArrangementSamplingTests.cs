@@ -122,6 +122,17 @@ public class ArrangementSamplingTests
     }
 
     [Fact]
+    public void The_defaults_scatter_the_ground_under_every_machine_in_line()
+    {
+        var plan = Arrangements["two more, a tackle, one on soft tyres uphill"](ReferencePlans.AsFound());
+        var inputs = PlanSampler.WithDefaults(plan).Inputs;
+        Assert.Equal(["ahead.cone-index:third tractor", "ahead.remoulding-index:third tractor", "ahead.cone-index:second tractor", "ahead.remoulding-index:second tractor"], inputs.Select(i => i.Input.Key).Where(k => k.StartsWith("ahead.", StringComparison.Ordinal)));
+
+        // Behind what a plan of one machine has, so that its dimensions stay where they were.
+        Assert.Equal(PlanSampler.WithDefaults(ReferencePlans.AsFound()).Inputs.Select(i => i.Input.Key), inputs.Select(i => i.Input.Key).Take(inputs.Count - 4));
+    }
+
+    [Fact]
     public void Any_partition_gives_the_same_bytes()
     {
         var sampler = PlanSampler.WithDefaults(Arrangements["two more, a tackle, one on soft tyres uphill"](PolderHarvester.Create()));
