@@ -12,7 +12,7 @@ namespace Recovery.Mechanics.Uncertainty;
 /// <summary>The machines ahead of the towing machine and the tackle as inputs that can scatter: the ground under the machines is compiled, each of the others makes the plan anew.</summary>
 internal static class ArrangementInputs
 {
-    private const string Cone = "ten cone readings along its wheel tracks", Tape = "a tape", Level = "a level along the pull", Manual = "the manual", Scale = "a weighbridge ticket or axle scales";
+    private const string Cone = "ten cone readings along its wheel tracks", Tape = "a tape", Level = "a level along the pull", Manual = "the manual";
 
     public static void Add(RecoveryPlan plan, List<PlanInput> list)
     {
@@ -42,18 +42,13 @@ internal static class ArrangementInputs
         if (tower.EnginePower is not null) Of("power", "engine power of the", string.Empty, static t => new(t.EnginePower is { } power ? (double)power.Watts : 10e3, 10e3, 2e6), static (t, w) => t.EnginePower is null ? t : t with { EnginePower = Power.FromWatts(w) });
         Of("hitch-height", "height of the hitch of the", Tape, static t => new(t.HitchHeight.Meters, 0.1, 3), static (t, z) => t.WithHitch(t.HitchPosition.Meters, z), "m");
         if (tower.HitchRating is not null) Of("hitch-rating", "rating of the hitch of the", Manual, static t => new(t.HitchRating?.Newtons ?? 5e3, 5e3, 2e6), static (t, n) => t.HitchRating is null ? t : t with { HitchRating = Force.FromNewtons(n) }, "N");
-        foreach (var load in tower.Machine.Loads)
-        {
-            var part = load.Name;
-            list.Add(new(plan, "ahead.load:" + name + "/" + part, "mass of the " + part + " of the " + name + " ahead", Scale, new(p => MachineInputs.Mass(p.Ahead[i].Tower.Machine, part), (p, kg) => With(p, i, p.Ahead[i].On(p.Ahead[i].Tower with { Machine = MachineInputs.WithMass(p.Ahead[i].Tower.Machine, part, kg) }))), "kg"));
-        }
-
+        MachineInputs.Of(plan, MachineOwner.Ahead(plan, i), list);
         if (i == 0) return;
         list.Add(new(plan, "ahead.front-height:" + name, "height of the point by which the " + name + " is drawn", Tape, new(p => FrontHeight(p.Ahead[i]), (p, z) => With(p, i, p.Ahead[i] with { FrontHeight = Length.FromMeters(z) })), "m"));
         if (member.FrontRating is not null) list.Add(new(plan, "ahead.front-rating:" + name, "rating of the point by which the " + name + " is drawn", Manual, new(p => FrontRating(p.Ahead[i]), (p, n) => With(p, i, p.Ahead[i] with { FrontRating = Force.FromNewtons(n) })), "N"));
     }
 
-    private static RecoveryPlan With(RecoveryPlan plan, int at, TeamMember member) => plan.WithAhead(plan.Ahead.Select((m, i) => i == at ? member : m), plan.Front);
+    internal static RecoveryPlan With(RecoveryPlan plan, int at, TeamMember member) => plan.WithAhead(plan.Ahead.Select((m, i) => i == at ? member : m), plan.Front);
 
     private static TeamMember Front(RecoveryPlan plan) => plan.Front ?? new TeamMember(plan.Tower);
 

@@ -27,8 +27,12 @@ internal sealed class InputEdit
     public RecoveryPlan Apply(RecoveryPlan plan, InputMove move) => _apply(plan, move);
 
     /// <summary>Edit of the towing machine.</summary>
-    public static InputEdit OfTower(Func<Machine, InputReach> reach, Func<Machine, double, Machine> set) =>
-        new(p => reach(p.Tower.Machine), (p, v) => p.With(p.Tower with { Machine = set(p.Tower.Machine, v) }));
+    public static InputEdit OfTower(Func<RecoveryPlan, Machine, InputReach> reach, Func<Machine, double, Machine> set) =>
+        new(p => reach(p, p.Tower.Machine), (p, v) => p.With(p.Tower with { Machine = set(p.Tower.Machine, v) }));
+
+    /// <summary>Edit of a machine ahead of it.</summary>
+    public static InputEdit OfAhead(int i, Func<RecoveryPlan, Machine, InputReach> reach, Func<Machine, double, Machine> set) =>
+        new(p => reach(p, p.Ahead[i].Tower.Machine), (p, v) => ArrangementInputs.With(p, i, p.Ahead[i].On(p.Ahead[i].Tower with { Machine = set(p.Ahead[i].Tower.Machine, v) })));
 
     /// <summary>Edit of the stuck machine: factor or difference goes on the machine as it is and on the machine as it sank.</summary>
     public static InputEdit OfStuck(Func<RecoveryPlan, Machine, InputReach> reach, Func<Machine, double, Machine> set) => new(

@@ -7,79 +7,74 @@ using UnitsNet;
 
 namespace Recovery.Mechanics.Uncertainty;
 
-/// <summary>Masses with their places and tyres of both machines as inputs that can scatter.</summary>
+/// <summary>Masses with their places, axles and tyres of every machine as inputs that can scatter.</summary>
 internal static class MachineInputs
 {
     private const string Scale = "a weighbridge ticket or axle scales", Tape = "a tape", Gauge = "a tyre gauge";
 
     public static void Add(RecoveryPlan plan, List<PlanInput> list)
     {
-        foreach (var load in plan.Stuck.Machine.Loads) Load(plan, "stuck", load, list, InputEdit.OfStuck);
-        foreach (var load in plan.Tower.Machine.Loads) Load(plan, "tower", load, list, static (reach, set) => InputEdit.OfTower(m => reach(null!, m), set));
-        for (var i = 0; i < plan.Stuck.Machine.Axles.Count; i++)
-        {
-            var axle = i;
-            Tyres(plan, "stuck", plan.Stuck.Machine.Axles[i].Name, axle, list, InputEdit.OfStuck, p => p.Stuck.Sinkage[axle].Meters);
-        }
-
-        for (var i = 1; i < plan.Stuck.Machine.Axles.Count; i++)
-        {
-            var axle = i;
-            list.Add(new(plan, "stuck.axle-position:" + plan.Stuck.Machine.Axles[i].Name, "place of the " + plan.Stuck.Machine.Axles[i].Name + " along the machine, from the foremost axle", Tape, InputEdit.OfStuck((_, m) => Place(m, axle, -30), (m, x) => Placed(m, axle, x, m.Axles[axle].TrackWidth.Meters)), "m"));
-        }
-
-        Places(plan, list);
+        Of(plan, MachineOwner.Stuck(plan), list);
+        Of(plan, MachineOwner.Tower(plan), list);
         for (var i = 0; i < plan.Tower.Machine.Axles.Count; i++)
-            Tyres(plan, "tower", plan.Tower.Machine.Axles[i].Name, i, list, static (reach, set) => InputEdit.OfTower(m => reach(null!, m), set), static _ => 0);
+        {
+            var axle = i;
+            list.Add(new(plan, "tower.track-width:" + plan.Tower.Machine.Axles[i].Name, "track width of the " + plan.Tower.Machine.Axles[i].Name + ", which a line off to the side tilts over", Tape, InputEdit.OfTower((_, m) => new(m.Axles[axle].TrackWidth.Meters, 0.5, 6), (m, w) => Placed(m, axle, m.Axles[axle].Position.Meters, w)), "m"));
+        }
     }
 
-    /// <summary>Axles of the towing machine: none behind its hitch.</summary>
-    private static void Places(RecoveryPlan plan, List<PlanInput> list)
+    /// <summary>Loads, axles and tyres of one machine.</summary>
+    public static void Of(RecoveryPlan plan, MachineOwner owner, List<PlanInput> list)
     {
-        for (var i = 0; i < plan.Tower.Machine.Axles.Count; i++)
+        foreach (var load in owner.Machine.Loads) Load(plan, owner, load, list);
+        for (var i = 0; i < owner.Machine.Axles.Count; i++)
         {
-            var axle = i;
-            var name = plan.Tower.Machine.Axles[i].Name;
-            if (i > 0)
-                list.Add(new(plan, "tower.axle-position:" + name, "place of the " + name + " along the towing machine, from the foremost axle", Tape, new(p => Place(p.Tower.Machine, axle, p.Tower.Direction == PullDirection.Forwards ? p.Tower.HitchPosition.Meters : -30), (p, x) => p.With(p.Tower with { Machine = Placed(p.Tower.Machine, axle, x, p.Tower.Machine.Axles[axle].TrackWidth.Meters) })), "m"));
-            list.Add(new(plan, "tower.track-width:" + name, "track width of the " + name + ", which a line off to the side tilts over", Tape, InputEdit.OfTower(m => new(m.Axles[axle].TrackWidth.Meters, 0.5, 6), (m, w) => Placed(m, axle, m.Axles[axle].Position.Meters, w)), "m"));
+            Tyres(plan, owner, i, list);
+            Axle(plan, owner, i, list);
         }
     }
 
-    private static void Load(RecoveryPlan plan, string whose, NamedLoad load, List<PlanInput> list, Func<Func<RecoveryPlan, Machine, InputReach>, Func<Machine, double, Machine>, InputEdit> edit)
+    private static void Load(RecoveryPlan plan, MachineOwner owner, NamedLoad load, List<PlanInput> list)
     {
         var name = load.Name;
-        list.Add(new(plan, whose + ".load:" + name, "mass of the " + name, Scale, edit((_, m) => Mass(m, name), (m, kg) => WithMass(m, name, kg)), "kg"));
-        list.Add(new(plan, whose + ".load-position:" + name, "place of the " + name + " along the machine, from the foremost axle", Scale, edit((_, m) => Of(m, name, static l => new(l.Position.Meters, -40, 15)), (m, x) => With(m, name, l => new NamedLoad(name, l.Mass, Length.FromMeters(x), l.Height, l.Kind))), "m"));
-        list.Add(new(plan, whose + ".load-height:" + name, "height of the middle of the " + name, string.Empty, edit((_, m) => Of(m, name, static l => new(l.Height.Meters, 0, 6)), (m, z) => With(m, name, l => new NamedLoad(name, l.Mass, l.Position, Length.FromMeters(z), l.Kind))), "m"));
+        string key = ":" + owner.Prefix + name, words = "the " + name + owner.InWords;
+        list.Add(new(plan, owner.Whose + ".load" + key, "mass of " + words, Scale, owner.Edit((_, m) => Mass(m, name), (m, kg) => With(m, name, l => new NamedLoad(name, UnitsNet.Mass.FromKilograms(kg), l.Position, l.Height, l.Kind))), "kg"));
+        list.Add(new(plan, owner.Whose + ".load-position" + key, "place of " + words + " along the machine, from the foremost axle", Scale, owner.Edit((_, m) => Of(m, name, static l => new(l.Position.Meters, -40, 15)), (m, x) => With(m, name, l => new NamedLoad(name, l.Mass, Length.FromMeters(x), l.Height, l.Kind))), "m"));
+        list.Add(new(plan, owner.Whose + ".load-height" + key, "height of the middle of " + words, string.Empty, owner.Edit((_, m) => Of(m, name, static l => new(l.Height.Meters, 0, 6)), (m, z) => With(m, name, l => new NamedLoad(name, l.Mass, l.Position, Length.FromMeters(z), l.Kind))), "m"));
     }
 
-    private static void Tyres(RecoveryPlan plan, string whose, string axle, int i, List<PlanInput> list, Func<Func<RecoveryPlan, Machine, InputReach>, Func<Machine, double, Machine>, InputEdit> edit, Func<RecoveryPlan, double> sunk)
+    private static void Axle(RecoveryPlan plan, MachineOwner owner, int i, List<PlanInput> list)
     {
-        var tyres = "tyres of the " + axle;
-        list.Add(new(plan, whose + ".tyre-width:" + axle, "width of the " + tyres, Tape, edit((_, m) => new(m.Axles[i].Tyre.SectionWidth.Meters, 0.1, 1.5), (m, b) => With(m, i, t => t.Resized(b, t.OverallDiameter.Meters, t.SectionHeight.Meters))), "m"));
-        list.Add(new(plan, whose + ".tyre-diameter:" + axle, "diameter of the " + tyres, Tape, edit((p, m) => Diameter(m.Axles[i].Tyre, sunk(p)), (m, d) => With(m, i, t => t.Resized(t.SectionWidth.Meters, d, t.SectionHeight.Meters))), "m"));
-        list.Add(new(plan, whose + ".tyre-height:" + axle, "section height of the " + tyres, Tape, edit((_, m) => Height(m.Axles[i].Tyre), (m, h) => With(m, i, t => t.Resized(t.SectionWidth.Meters, t.OverallDiameter.Meters, h))), "m"));
-        if (Shows(whose == "stuck" ? plan.Stuck.Machine : plan.Tower.Machine, i))
-            list.Add(new(plan, whose + ".deflection:" + axle, "measured deflection over section height of the " + tyres, Tape, edit((_, m) => new(m.Axles[i].Tyre.MeasuredDeflectionRatio?.DecimalFractions ?? 0.01, 0.01, 0.6), (m, r) => With(m, i, t => t.MeasuredDeflectionRatio is null ? t : t.Deflecting(r)))));
-        if ((whose == "stuck" ? plan.Stuck.Machine : plan.Tower.Machine).Axles[i].Tyre.StaticLoadedRadius is not null)
-            list.Add(new(plan, whose + ".loaded-radius:" + axle, "static loaded radius of the " + tyres, Tape, edit((_, m) => Radius(m.Axles[i].Tyre), (m, r) => With(m, i, t => t.StaticLoadedRadius is { } known ? t.WithStaticLoadedRadius(new LoadedRadius(Length.FromMeters(r), known.Load, known.Inflation)) : t)), "m"));
-        list.Add(new(plan, whose + ".inflation:" + axle, "inflation of the " + tyres, Gauge, edit((_, m) => new(m.Axles[i].Tyre.Inflation.Pascals, 30e3, 1000e3), (m, pa) => With(m, i, t => t.AtInflation(Pressure.FromPascals(pa)))), "Pa"));
+        var axle = owner.Machine.Axles[i];
+        string key = ":" + owner.Prefix + axle.Name, words = "the " + axle.Name + owner.InWords;
+        if (i > 0) list.Add(new(plan, owner.Whose + ".axle-position" + key, "place of " + words + " along the machine, from the foremost axle", Tape, owner.Edit((p, m) => Place(m, i, owner.Behind(p)), (m, x) => Placed(m, i, x, m.Axles[i].TrackWidth.Meters)), "m"));
+
+        // Beams on one frame; equalised axles share by their pins.
+        if (owner.Machine.Axles.Count > 2 && owner.Machine.Suspension != Suspension.Equalised)
+            list.Add(new(plan, owner.Whose + ".axle-stiffness" + key, "stiffness of " + words + " against the other axles", string.Empty, owner.Edit((_, m) => new(m.Axles[i].RelativeStiffness, 0.1, 10), (m, k) => m.WithAxles(m.Axles.Select((a, at) => at == i ? a.WithRelativeStiffness(k) : a)))));
+    }
+
+    private static void Tyres(RecoveryPlan plan, MachineOwner owner, int i, List<PlanInput> list)
+    {
+        var axle = owner.Machine.Axles[i];
+        string key = ":" + owner.Prefix + axle.Name, tyres = "tyres of the " + axle.Name + owner.InWords;
+        list.Add(new(plan, owner.Whose + ".tyre-width" + key, "width of the " + tyres, Tape, owner.Edit((_, m) => new(m.Axles[i].Tyre.SectionWidth.Meters, 0.1, 1.5), (m, b) => With(m, i, t => t.Resized(b, t.OverallDiameter.Meters, t.SectionHeight.Meters))), "m"));
+        list.Add(new(plan, owner.Whose + ".tyre-diameter" + key, "diameter of the " + tyres, Tape, owner.Edit((p, m) => Diameter(m.Axles[i].Tyre, owner.Sunk(p, i)), (m, d) => With(m, i, t => t.Resized(t.SectionWidth.Meters, d, t.SectionHeight.Meters))), "m"));
+        list.Add(new(plan, owner.Whose + ".tyre-height" + key, "section height of the " + tyres, Tape, owner.Edit((_, m) => Height(m.Axles[i].Tyre), (m, h) => With(m, i, t => t.Resized(t.SectionWidth.Meters, t.OverallDiameter.Meters, h))), "m"));
+        if (axle.Tyre is { MeasuredDeflectionRatio: not null, StaticLoadedRadius: null })
+            list.Add(new(plan, owner.Whose + ".deflection" + key, "measured deflection over section height of the " + tyres, Tape, owner.Edit((_, m) => new(m.Axles[i].Tyre.MeasuredDeflectionRatio?.DecimalFractions ?? 0.01, 0.01, 0.6), (m, r) => With(m, i, t => t.MeasuredDeflectionRatio is null ? t : t.Deflecting(r)))));
+        if (axle.Tyre.StaticLoadedRadius is not null)
+            list.Add(new(plan, owner.Whose + ".loaded-radius" + key, "static loaded radius of the " + tyres, Tape, owner.Edit((_, m) => Radius(m.Axles[i].Tyre), (m, r) => With(m, i, t => t.StaticLoadedRadius is { } known ? t.WithStaticLoadedRadius(new LoadedRadius(Length.FromMeters(r), known.Load, known.Inflation)) : t)), "m"));
+        list.Add(new(plan, owner.Whose + ".inflation" + key, "inflation of the " + tyres, Gauge, owner.Edit((_, m) => new(m.Axles[i].Tyre.Inflation.Pascals, 30e3, 1000e3), (m, pa) => With(m, i, t => t.AtInflation(Pressure.FromPascals(pa)))), "Pa"));
     }
 
     /// <summary>The machine as a whole weighs 1 to 200 t, one load at most 100 t.</summary>
-    internal static InputReach Mass(Machine machine, string name)
+    private static InputReach Mass(Machine machine, string name)
     {
         var own = machine.Loads.FirstOrDefault(l => l.Name == name)?.Mass.Kilograms ?? 0;
         var others = machine.MassKilograms - own;
         return new(own, Math.Max(0, 1000.001 - others), Math.Min(100e3, 199999.999 - others));
     }
-
-    /// <summary>The machine with another mass of one of its loads, within its range.</summary>
-    internal static Machine WithMass(Machine machine, string name, double kilograms) => With(machine, name, l => new NamedLoad(name, UnitsNet.Mass.FromKilograms(kilograms), l.Position, l.Height, l.Kind));
-
-    /// <summary>Whether a measured deflection of the tyre counts: a loaded radius from data goes before it.</summary>
-    private static bool Shows(Machine machine, int axle) => machine.Axles[axle].Tyre is { MeasuredDeflectionRatio: not null, StaticLoadedRadius: null };
 
     /// <summary>Axles keep their order, a hand apart.</summary>
     private static InputReach Place(Machine machine, int axle, double least)

@@ -56,6 +56,15 @@ internal static class InputTypings
         ["ahead.hitch-height:second tractor"] = (1.7, static (p, f) => Ahead(p, 1, t => t.WithHitch(t.HitchPosition.Meters, t.HitchHeight.Meters * f))),
         ["ahead.hitch-rating:second tractor"] = (0.5, static (p, f) => Ahead(p, 1, t => t with { HitchRating = t.HitchRating * f })),
         ["ahead.load:second tractor/tractor"] = (0.8, static (p, f) => Ahead(p, 1, t => t with { Machine = new Machine(t.Machine.Name, t.Machine.Axles, t.Machine.Loads.Select(l => new NamedLoad(l.Name, l.Mass * f, l.Position, l.Height, l.Kind))) })),
+        ["ahead.load-position:second tractor/tractor"] = (0.9, static (p, f) => Ahead(p, 1, t => t with { Machine = new Machine(t.Machine.Name, t.Machine.Axles, t.Machine.Loads.Select(l => new NamedLoad(l.Name, l.Mass, l.Position * f, l.Height, l.Kind))) })),
+        ["ahead.load-height:second tractor/tractor"] = (1.3, static (p, f) => Ahead(p, 1, t => t with { Machine = new Machine(t.Machine.Name, t.Machine.Axles, t.Machine.Loads.Select(l => new NamedLoad(l.Name, l.Mass, l.Position, l.Height * f, l.Kind))) })),
+        ["ahead.axle-position:second tractor/rear axle"] = (0.9, static (p, f) => Ahead(p, 1, t => t with { Machine = Placed(t.Machine, 1, f, 1) })),
+        ["ahead.tyre-width:second tractor/front axle"] = (1.2, static (p, f) => Ahead(p, 1, t => t with { Machine = Shod(t.Machine, 0, x => new Tyre(x.SectionWidth * f, x.OverallDiameter, x.SectionHeight, x.Inflation, x.LowestInflation, x.MeasuredDeflectionRatio)) })),
+        ["ahead.tyre-diameter:second tractor/front axle"] = (1.1, static (p, f) => Ahead(p, 1, t => t with { Machine = Shod(t.Machine, 0, x => new Tyre(x.SectionWidth, x.OverallDiameter * f, x.SectionHeight, x.Inflation, x.LowestInflation, x.MeasuredDeflectionRatio)) })),
+        ["ahead.tyre-height:second tractor/front axle"] = (0.8, static (p, f) => Ahead(p, 1, t => t with { Machine = Shod(t.Machine, 0, x => new Tyre(x.SectionWidth, x.OverallDiameter, x.SectionHeight * f, x.Inflation, x.LowestInflation, x.MeasuredDeflectionRatio)) })),
+        ["ahead.deflection:second tractor/rear axle"] = (1.3, static (p, f) => Ahead(p, 1, t => t with { Machine = Deflected(t.Machine, 1, f) })),
+        ["ahead.inflation:second tractor/rear axle"] = (0.7, static (p, f) => Ahead(p, 1, t => t with { Machine = Shod(t.Machine, 1, x => x.AtInflation(x.Inflation * f)) })),
+        ["stuck.axle-stiffness:rear axle"] = (3, static (p, f) => p.With(p.Stuck.WithMachines(Stiff(p.Stuck.Machine, 2, f), Stiff(p.Stuck.AsFound, 2, f)))),
         ["ahead.front-height:second tractor"] = (1.5, static (p, f) => p.WithAhead([p.Ahead[0], p.Ahead[1].WithFrontHeight(p.Ahead[1].FrontHeight * f)], Front(p))),
         ["ahead.front-rating:second tractor"] = (0.2, static (p, f) => p.WithAhead([p.Ahead[0], p.Ahead[1].WithFrontRating(p.Ahead[1].FrontRating * f)], Front(p))),
     };
@@ -64,7 +73,8 @@ internal static class InputTypings
     public static RecoveryPlan Arranged()
     {
         var plan = ReferencePlans.AsFound();
-        var second = ArrangementTests.Second();
+        var known = ArrangementTests.Second();
+        var second = known with { Machine = Shod(known.Machine, 0, x => new Tyre(x.SectionWidth, x.OverallDiameter, x.SectionHeight, x.Inflation, x.LowestInflation)) };
         var third = second with { Machine = new Machine("third tractor", second.Machine.Axles, second.Machine.Loads) };
         return plan.WithAhead([new TeamMember(third), new TeamMember(second with { Grade = Grade.FromPercent(3), EnginePower = Power.FromKilowatts(60), HitchRating = KN(300), FirmestConeIndex = KPa(3000) }) { FrontHeight = M(0.7), FrontRating = KN(200) }], new TeamMember(plan.Tower) { FrontHeight = M(0.8), FrontRating = KN(250) })
             .WithTackle(new LineTackle(2) { AnchorHolds = KN(400), BlockRating = KN(700) });
@@ -74,7 +84,8 @@ internal static class InputTypings
     public static RecoveryPlan Everything()
     {
         var plan = ReferencePlans.Gentle();
-        var stuck = new StuckMachine(plan.Stuck.Machine, plan.Stuck.Soil, [M(0.7), M(0.7), M(0.7)], plan.Stuck.Direction).Dug(Angle.FromDegrees(5)) with { FenderHeight = M(0.85) };
+        var frame = new Machine(plan.Stuck.Machine.Name, plan.Stuck.Machine.Axles, plan.Stuck.Machine.Loads, Suspension.StraightFrame);
+        var stuck = new StuckMachine(frame, plan.Stuck.Soil, [M(0.7), M(0.7), M(0.7)], plan.Stuck.Direction).Dug(Angle.FromDegrees(5)) with { FenderHeight = M(0.85) };
         var rig = new Rig(
             plan.Rig.Drawbar,
             [
@@ -106,6 +117,10 @@ internal static class InputTypings
     }
 
     private static Machine Placed(Machine m, int axle, double place, double track) => m.WithAxles(m.Axles.Select((a, i) => i == axle ? new Axle(a.Name, a.Position * place, a.Tyres, a.Tyre, a.Driven, a.TrackWidth * track) { Braked = a.Braked, RelativeStiffness = a.RelativeStiffness } : a));
+
+    private static Machine Shod(Machine m, int axle, Func<Tyre, Tyre> change) => m.WithAxles(m.Axles.Select((a, i) => i == axle ? a with { Tyre = change(a.Tyre) } : a));
+
+    private static Machine Stiff(Machine m, int axle, double f) => m.WithAxles(m.Axles.Select((a, i) => i == axle ? a.WithRelativeStiffness(a.RelativeStiffness * f) : a));
 
     private static Machine Deflected(Machine m, int axle, double f) => m.WithAxles(m.Axles.Select((a, i) => i == axle && a.Tyre.MeasuredDeflectionRatio is { } r ? a with { Tyre = new Tyre(a.Tyre.SectionWidth, a.Tyre.OverallDiameter, a.Tyre.SectionHeight, a.Tyre.Inflation, a.Tyre.LowestInflation, r * f) } : a));
 }
