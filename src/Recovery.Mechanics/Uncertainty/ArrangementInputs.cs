@@ -2,7 +2,6 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using Recovery.Mechanics.Ground;
-using Recovery.Mechanics.Machines;
 using Recovery.Mechanics.Planning;
 using Recovery.Mechanics.Traction;
 using UnitsNet;
