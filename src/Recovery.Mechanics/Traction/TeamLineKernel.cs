@@ -41,7 +41,7 @@ internal static class TeamLineKernel
     {
         var traction = CapabilityKernel.Traction(f, index, out _, out var left);
         residual = Math.Max(residual, Math.Abs(left));
-        return CapabilityKernel.Sustained(Scaled(f, traction, model), CapabilityKernel.Power(f, power), f.NoseLimit, f.RatingLimit, out _);
+        return CapabilityKernel.Sustained(Scaled(f, traction, model), CapabilityKernel.Power(f, power), f.NoseLimit, f.SideLimit, f.RatingLimit, out _);
     }
 
     private static double Imposable(CapabilityFlat f, double index, double model, double hardFriction, ref double residual)
