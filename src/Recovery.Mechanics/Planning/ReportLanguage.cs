@@ -8,7 +8,7 @@ namespace Recovery.Mechanics.Planning;
 /// <summary>The words of reports, precautions, stages and measures, by key: English, or a host's own translation.</summary>
 /// <remarks>
 /// <para><see cref="EnglishTexts"/> lists every key with its English text; <c>{0}</c>, <c>{1}</c> stand for values that are put in (numbers with their units, names of the host's own parts). A translation may leave keys out: those stay English and are listed in <see cref="Missing"/>.</para>
-/// <para>Beside these keys a translation may hold <c>finding.&lt;id&gt;.message</c> and <c>finding.&lt;id&gt;.remedy</c> (fields as in <see cref="Finding.Fill"/>), and <c>&lt;assumption id&gt;.subject</c>, <c>.taken</c> and <c>.changes</c>. Immutable and safe for concurrent use.</para>
+/// <para>Beside these keys a translation may hold <c>finding.&lt;id&gt;.message</c> and <c>finding.&lt;id&gt;.remedy</c> (fields as in <see cref="Finding.Fill(string)"/>), and <c>&lt;assumption id&gt;.subject</c>, <c>.taken</c> and <c>.changes</c>. Immutable and safe for concurrent use.</para>
 /// </remarks>
 public sealed class ReportLanguage
 {
