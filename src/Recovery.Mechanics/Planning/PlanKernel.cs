@@ -12,8 +12,11 @@ namespace Recovery.Mechanics.Planning;
 /// <summary>A whole plan from plain numbers: the central sums, the two pulls, the line loads, the rig, the verdict. It only calls the kernels that the typed assessment calls. No units, no allocation, no exceptions.</summary>
 internal static class PlanKernel
 {
+    /// <summary>Share of the nose moment used up at which the leading axle lifts.</summary>
+    public const double NoseLifts = 1;
+
     // Levels of the standard checks of the pull.
-    private const double Stop = ChoiceFindings.WillNot, Undecided = ChoiceFindings.Undecided, Bogged = CapabilityFindings.BogShare, NoseLifts = 1;
+    private const double Stop = ChoiceFindings.WillNot, Undecided = ChoiceFindings.Undecided, Bogged = CapabilityFindings.BogShare;
 
     // Angle from which a line off the direction of the pull is objected to.
     private const double Mentioned = 2 * Math.PI / 180;
@@ -61,13 +64,13 @@ internal static class PlanKernel
         {
             var other = default(PlanOutcome);
             Demand(n, w, straight, w.Straight!, ref other);
-            if (other.Demand > o.Demand) o = other;
+            Worse(ref o, other);
         }
 
         var push = Capability(n, w, traction, onSoil, ref o);
         var worst = n.Standing;
         Pull(n, o, ref worst);
-        Surroundings(n, w, o, ref worst);
+        Surroundings(n, w, ref o, ref worst);
         if (n.Compiled.Line is not null) Gear(n, w, push, ref o, ref worst);
         else o.Steady = o.Procedure = double.NaN;
         if (n.Team is { } team)
@@ -109,7 +112,22 @@ internal static class PlanKernel
             o.Turning = turning.Total * method;
         }
 
-        o.OwnGross = OwnTractionKernel.Gross(flat, terms.BellyLoad, a.IndexCentral);
+        if (!OwnTractionKernel.Covers(flat, terms.BellyLoad))
+        {
+            o.OwnNet = o.OwnHolding = double.NaN;
+            return;
+        }
+
+        // As self-recovery sets them against each other: net traction, and what holds the machine beside the rolling that this net traction has paid for.
+        o.OwnNet = OwnTractionKernel.Net(flat, terms.BellyLoad, state.Index);
+        o.OwnHolding = o.Turning - (method * OwnTractionKernel.Towed(flat, terms.BellyLoad, state.Index));
+    }
+
+    /// <summary>The less favourable frame, for what the puller needs and for what its own wheels need.</summary>
+    private static void Worse(ref PlanOutcome o, in PlanOutcome other)
+    {
+        if (other.Turning > o.Turning * (1 + PullDemand.SameForce)) (o.Turning, o.OwnNet, o.OwnHolding) = (other.Turning, other.OwnNet, other.OwnHolding);
+        if (other.Demand > o.Demand * (1 + PullDemand.SameForce)) (o.Demand, o.BellyDrags) = (other.Demand, other.BellyDrags);
     }
 
     /// <summary>Sustained and imposable pull; returns what the wheels push without a downhill.</summary>
@@ -160,30 +178,29 @@ internal static class PlanKernel
     }
 
     /// <summary>The belly, the way the machine may roll, and what the line does sideways and down to the hitch.</summary>
-    private static void Surroundings(PlanNumbers n, PlanScratch w, in PlanOutcome o, ref Severity worst)
+    private static void Surroundings(PlanNumbers n, PlanScratch w, ref PlanOutcome o, ref Severity worst)
     {
         var tower = n.Compiled.Tower;
         if (o.BellyDrags) Raise(ref worst, Severity.Caution);
-        if (n.Team is null && o.AtHitch * tower.DownPerPull > n.VerticalRating) Raise(ref worst, Severity.Caution);
+        // Of a team every hitch is judged with its own line.
+        o.Down = n.Team is null ? o.AtHitch * tower.DownPerPull : 0;
+        if (o.Down > n.VerticalRating) Raise(ref worst, Severity.Caution);
         if (n.Yaw > Mentioned)
         {
             double tension = o.Imposable * n.Compiled.Tension, sideways = SidePullKernel.Sideways(tension, n.Pitch, n.Yaw);
-            Raise(ref worst, SidePullKernel.MomentUsed(tower.Weight, 0, tower.CentreHeight, n.Track, sideways, n.HitchHeight, SidePullKernel.Vertical(tension, n.Pitch)) >= 1 ? Severity.Stop : Severity.Caution);
+            o.Sideways = SidePullKernel.MomentUsed(tower.Weight, 0, tower.CentreHeight, n.Track, sideways, n.HitchHeight, SidePullKernel.Vertical(tension, n.Pitch));
+            Raise(ref worst, o.Sideways >= 1 ? Severity.Stop : Severity.Caution);
         }
 
         var stuck = n.Compiled.Stuck.Flat;
-        var slope = -stuck.Weight * stuck.GradeSine;
-        if (!(slope > 0)) return;
+        o.Slope = -stuck.Weight * stuck.GradeSine;
+        if (!(o.Slope > 0)) return;
         var index = n.ConeIndex * w.Factors[(int)PlanFactor.StuckConeIndex];
-        if (slope > RollingAway.Holds(stuck, SoilKernel.RatingConeIndex(index, Math.Min(1, n.RemouldingIndex * w.Factors[(int)PlanFactor.StuckRemouldingIndex])))) Raise(ref worst, n.FreedMachineHeld ? Severity.Caution : Severity.Stop);
-        else if (slope > RollingAway.Holds(stuck, OnItsWay(n, w, index))) Raise(ref worst, Severity.Caution);
-    }
-
-    /// <summary>Cone index of the firmest ground that a freed machine may roll on: its own, the puller's and what the puller may reach; endless on a road or yard.</summary>
-    private static double OnItsWay(PlanNumbers n, PlanScratch w, double own)
-    {
-        TowerIndices(n, w.Factors, out _, out var reached);
-        return n.Compiled.Tower.HardFriction > 0 ? double.PositiveInfinity : Math.Max(own, reached);
+        TowerIndices(n, w.Factors, out _, out var firmest);
+        o.RollingHolds = RollingAway.Holds(stuck, SoilKernel.RatingConeIndex(index, Math.Min(1, n.RemouldingIndex * w.Factors[(int)PlanFactor.StuckRemouldingIndex])));
+        o.RollingHoldsOnFirmest = RollingAway.HoldsOnFirmest(stuck, n.HardSurfaceInReach, index, firmest);
+        if (o.Slope > o.RollingHolds) Raise(ref worst, n.FreedMachineHeld ? Severity.Caution : Severity.Stop);
+        else if (o.Slope > o.RollingHoldsOnFirmest) Raise(ref worst, Severity.Caution);
     }
 
     private static double Nose(CapabilityFlat tower, double push, double line) => NoseKernel.Ratio(tower.NoseMoment, tower.LineHeight, tower.CentreHeight, Math.Max(0, push - tower.GradeForce), line);
@@ -221,9 +238,9 @@ internal static class PlanKernel
 
         RigKernel.Evaluate(w.Places, loads, w.Outcomes);
         for (var i = 0; i < w.Places.Length; i++) Place(n, w, i, loads.Procedure, ref o, ref worst);
-        var end = n.BridleIndex == int.MaxValue ? 1 : Math.Max(0.5, n.CasualtyShare * share);
-        if (loads.Steady > n.Drawbar.Working || end * loads.Steady > n.Casualty.Working) Raise(ref worst, Severity.Caution);
-        if (loads.Procedure > n.Drawbar.Yield || end * loads.Procedure > n.Casualty.Yield) Raise(ref worst, Severity.Stop);
+        o.CasualtyEnd = n.BridleIndex == int.MaxValue ? 1 : Math.Max(0.5, n.CasualtyShare * share);
+        if (loads.Steady > n.Drawbar.Working || o.CasualtyEnd * loads.Steady > n.Casualty.Working) Raise(ref worst, Severity.Caution);
+        if (loads.Procedure > n.Drawbar.Yield || o.CasualtyEnd * loads.Procedure > n.Casualty.Yield) Raise(ref worst, Severity.Stop);
     }
 
     private static void Place(PlanNumbers n, PlanScratch w, int i, double procedure, ref PlanOutcome o, ref Severity worst)

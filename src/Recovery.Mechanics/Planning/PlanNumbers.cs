@@ -38,6 +38,7 @@ internal sealed class PlanNumbers
         CasualtyShare = plan.Rig.Bridle?.LegShareWithFriction ?? 1;
         VerticalRating = plan.Tower.HitchVerticalRating?.Newtons ?? double.PositiveInfinity;
         FreedMachineHeld = plan.Site.FreedMachineHeld;
+        HardSurfaceInReach = plan.Tower.HardSurfaceInReach;
         Pitch = plan.Site.LinePitch.Radians;
         Yaw = Math.Abs(plan.Site.LineYaw.Radians);
         HitchHeight = plan.Tower.HitchHeight.Meters;
@@ -85,6 +86,8 @@ internal sealed class PlanNumbers
     public double VerticalRating { get; }
 
     public bool FreedMachineHeld { get; }
+
+    public bool HardSurfaceInReach { get; }
 
     public double Pitch { get; }
 

@@ -12,8 +12,11 @@ internal struct PlanOutcome
     /// <summary>Central demand with all wheels turning.</summary>
     public double Turning;
 
-    /// <summary>Gross traction of the stuck machine's own driven axles.</summary>
-    public double OwnGross;
+    /// <summary>Net traction of the stuck machine's own driven axles; not a number where no wheel model covers them (none is driven, or one is buried).</summary>
+    public double OwnNet;
+
+    /// <summary>What holds the machine, its wheels turning, beside the rolling of its driven axles.</summary>
+    public double OwnHolding;
 
     /// <summary>Pull that is sustained on the line: by the towing machine, by the team, through the tackle.</summary>
     public double Sustained;
@@ -38,6 +41,24 @@ internal struct PlanOutcome
 
     /// <summary>Share of the nose moment used up.</summary>
     public double Nose;
+
+    /// <summary>Pull of the slope on the freed machine, downhill along the pull; 0 or less where it runs level or uphill.</summary>
+    public double Slope;
+
+    /// <summary>What its rolling wheels hold back, at the rating cone index.</summary>
+    public double RollingHolds;
+
+    /// <summary>The same on the firmest ground on its way.</summary>
+    public double RollingHoldsOnFirmest;
+
+    /// <summary>Load down on the hitch.</summary>
+    public double Down;
+
+    /// <summary>Share of the moment used up that keeps the puller from going over sideways; 0 where the line runs straight.</summary>
+    public double Sideways;
+
+    /// <summary>Share of the line load that the worse attachment of the stuck machine carries.</summary>
+    public double CasualtyEnd;
 
     /// <summary>Whether the belly's uplift cannot develop, so that it drags.</summary>
     public bool BellyDrags;

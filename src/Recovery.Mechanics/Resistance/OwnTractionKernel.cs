@@ -30,6 +30,45 @@ internal static class OwnTractionKernel
         return sum;
     }
 
+    /// <summary>Net traction of all driven axles: what they grip less what they cost to roll while they slip.</summary>
+    public static double Net(DemandFlat f, double bellyLoad, double indexPascals)
+    {
+        double sum = 0;
+        for (var i = 0; i < f.Count.Length; i++)
+        {
+            if (f.Driven[i]) sum += Gross(f, i, bellyLoad, indexPascals) - Resistance(f, i, bellyLoad, indexPascals);
+        }
+
+        return sum;
+    }
+
+    /// <summary>What the wheel model asks of the driven axles where they are towed, as a demand counts it: radial, slip 0. Their net traction holds their rolling already.</summary>
+    public static double Towed(DemandFlat f, double bellyLoad, double indexPascals)
+    {
+        double sum = 0;
+        for (var i = 0; i < f.Count.Length; i++)
+        {
+            var load = Load(f, i, bellyLoad);
+            if (f.Driven[i] && load > 0) sum += load * BrixiusKernel.MotionResistanceRatio(Numeric(f, i, bellyLoad, indexPascals), 0, BrixiusConstants.Radial);
+        }
+
+        return sum;
+    }
+
+    /// <summary>Whether a wheel model covers the machine's own drive: some driven axle carries a load, and none of those is buried.</summary>
+    public static bool Covers(DemandFlat f, double bellyLoad)
+    {
+        var any = false;
+        for (var i = 0; i < f.Count.Length; i++)
+        {
+            if (!f.Driven[i] || !(Load(f, i, bellyLoad) > 0)) continue;
+            if (f.Buried[i]) return false;
+            any = true;
+        }
+
+        return any;
+    }
+
     /// <summary>Wheel numeric on the load beside the belly; 0 where the axle carries nothing.</summary>
     public static double Numeric(DemandFlat f, int axle, double bellyLoad, double indexPascals) => Load(f, axle, bellyLoad) > 0 ? indexPascals * f.NumericPerPascal[axle] / f.Carry(axle, bellyLoad) : 0;
 

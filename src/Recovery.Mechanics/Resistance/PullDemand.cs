@@ -20,7 +20,7 @@ namespace Recovery.Mechanics.Resistance;
 public sealed class PullDemand
 {
     /// <summary>Relative difference below which two sums are the same: which frame governs must not turn on rounding.</summary>
-    private const double SameForce = 1e-9;
+    internal const double SameForce = 1e-9;
 
     private readonly DemandBounds _bounds;
     private readonly CompiledStuckMachine _compiled, _linked;

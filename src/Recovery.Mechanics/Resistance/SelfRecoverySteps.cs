@@ -75,30 +75,12 @@ internal static class SelfRecoverySteps
     }
 
     /// <summary>Net traction of the driven axles at one cone index, N.</summary>
-    private static double Net(PullDemand demand, double index)
-    {
-        var f = demand.Compiled.Flat;
-        double sum = 0, belly = demand.Bounds.Central.BellyLoad;
-        for (var i = 0; i < f.Count.Length; i++)
-        {
-            if (f.Driven[i]) sum += OwnTractionKernel.Gross(f, i, belly, index) - OwnTractionKernel.Resistance(f, i, belly, index);
-        }
-
-        return sum;
-    }
+    private static double Net(PullDemand demand, double index) => OwnTractionKernel.Net(demand.Compiled.Flat, demand.Bounds.Central.BellyLoad, index);
 
     /// <summary>A bound of the demand less what the wheel model asks there of the driven axles, which their net traction holds already, N.</summary>
     private static double Beside(PullDemand demand, DemandBound bound)
     {
         var (frame, terms, state) = demand.At(bound);
-        var f = frame.Flat;
-        var sum = terms.Total;
-        for (var i = 0; i < f.Count.Length; i++)
-        {
-            var load = OwnTractionKernel.Load(f, i, terms.BellyLoad);
-            if (f.Driven[i] && load > 0) sum -= load * BrixiusKernel.MotionResistanceRatio(OwnTractionKernel.Numeric(f, i, terms.BellyLoad, state.Index), 0, BrixiusConstants.Radial);
-        }
-
-        return sum;
+        return terms.Total - OwnTractionKernel.Towed(frame.Flat, terms.BellyLoad, state.Index);
     }
 }

@@ -1,9 +1,7 @@
 using System;
 using System.Collections.Generic;
-using System.Text;
 using Recovery.Mechanics.Planning;
 using Recovery.Mechanics.Provenance;
-using Recovery.Mechanics.Rigging;
 
 namespace Recovery.Mechanics.Uncertainty;
 
@@ -28,8 +26,12 @@ public sealed class PlanSamples
     /// <summary>Gets how likely the sustained pull is below the demand.</summary>
     public SampledProbability NotEnough => new(_tallies.NotEnough, Count);
 
-    /// <summary>Gets how likely the gross traction of the machine's own driven wheels reaches the demand with all wheels turning. A buried wheel is in no model's range: an upper estimate.</summary>
-    public SampledProbability FreesItself => new(_tallies.Frees, Count);
+    /// <summary>Gets how likely the machine drives itself out: the net traction of its own driven wheels reaches what holds it beside their rolling, all wheels turning, as <see cref="Recovery.Mechanics.Resistance.SelfRecovery"/> sets them against each other at central. Null where no sample has an answer: a buried wheel is in no wheel model's range, and a machine without drive does not move itself.</summary>
+    /// <remarks>A sample without an answer counts as one in which it does not free itself; <see cref="OwnWheelsNotCovered"/> says how many there are.</remarks>
+    public SampledProbability? FreesItself => _tallies.NotCovered == Count ? null : new(_tallies.Frees, Count);
+
+    /// <summary>Gets how often no wheel model covers the machine's own drive: none of its loaded axles is driven, or a driven wheel is buried.</summary>
+    public SampledProbability OwnWheelsNotCovered => new(_tallies.NotCovered, Count);
 
     /// <summary>Gets how the central demand spreads, N.</summary>
     public SampleSummary DemandNewtons => new(_tallies.Demand);
@@ -91,43 +93,11 @@ public sealed class PlanSamples
         return [.. bytes];
     }
 
-    /// <summary>Gives the results as plain text of at most 80 columns, orders of magnitude only, invariant culture.</summary>
+    /// <summary>Gives the results as plain text of at most 80 columns, orders of magnitude only, each probability with its sampling error; invariant culture.</summary>
     /// <returns>The text, line feeds.</returns>
-    public string ToReport()
-    {
-        var text = new StringBuilder();
-        text.Append("Samples: ").Append(SampledProbability.Whole(Count)).Append(", ").Append(Text.Number(Sampler.Inputs.Count)).Append(" inputs scatter; weakest standing: ").Append(Standings.Describe(Sampler.Standing)).Append(".\n\n");
-        Line(text, "the pull is not enough", NotEnough);
-        Line(text, "the machine drives itself out (upper estimate)", FreesItself);
-        Line(text, "verdict: stop", Probability(Verdict.Stop));
-        Line(text, "verdict: needs competent review", Probability(Verdict.NeedsCompetentReview));
-        Line(text, "verdict: no objection found", Probability(Verdict.NoObjectionFound));
-        text.Append('\n').Append("kN".PadRight(36)).Append("1 in 20 below     middle   1 in 20 above\n");
-        Row(text, "demand", DemandNewtons);
-        Row(text, "sustained pull", SustainedNewtons);
-        Row(text, "most it can impose", ImposableNewtons);
-        if (ProcedurePeakNewtons is { } peak) Row(text, "peak of the procedure in the line", peak);
-        if (Parts.Count == 0) return text.ToString();
-        text.Append('\n').Append("part, at the most the puller can impose\n").Append(' ', 24).Append("over its rating".PadRight(29)).Append("below its floor\n");
-        foreach (var part in Parts) text.Append(Short(part).PadRight(24)).Append((part.RatedUtilisation is null ? "-" : part.OverRated.ToString()).PadRight(29)).Append(part.BelowFloorInWords).Append('\n');
-        return text.ToString();
-    }
+    public string ToReport() => PlanSamplesReport.Of(this);
 
     /// <summary>Gives the first probability in one line, invariant culture.</summary>
     /// <returns>One line.</returns>
-    public override string ToString() => Text.Number(Count, 12) + " samples, the pull is not enough: " + NotEnough;
-
-    private static string Short(PartSamples part)
-    {
-        const int Most = 15;
-        var name = part.Name.Length > Most ? part.Name.Substring(0, Most) : part.Name;
-        return part.Kind is PlaceKind.Bight or PlaceKind.BightWithFigure ? name + ", bight" : name;
-    }
-
-    private static void Line(StringBuilder text, string what, SampledProbability probability) => text.Append(what.PadRight(48)).Append(probability).Append('\n');
-
-    private static void Row(StringBuilder text, string what, SampleSummary summary) =>
-        text.Append(what.PadRight(36)).Append(Kilonewtons(summary, 0.05).PadLeft(13)).Append(Kilonewtons(summary, 0.5).PadLeft(11)).Append(Kilonewtons(summary, 0.95).PadLeft(16)).Append('\n');
-
-    private static string Kilonewtons(SampleSummary summary, double probability) => Text.Number(summary.Quantile(probability) / 1000, 2);
+    public override string ToString() => Text.Number(Count, 12) + " samples, the pull is not enough: " + NotEnough.WithInterval();
 }

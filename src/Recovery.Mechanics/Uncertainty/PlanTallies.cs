@@ -27,6 +27,8 @@ internal sealed class PlanTallies
 
     public long Frees { get; private set; }
 
+    public long NotCovered { get; private set; }
+
     public Tally Demand { get; }
 
     public Tally Sustained { get; }
@@ -45,7 +47,8 @@ internal sealed class PlanTallies
     {
         Count++;
         if (o.Sustained < o.Demand) NotEnough++;
-        if (o.OwnGross >= o.Turning) Frees++;
+        if (double.IsNaN(o.OwnNet)) NotCovered++;
+        else if (o.OwnNet >= o.OwnHolding) Frees++;
         _verdicts[(int)o.Verdict]++;
         Demand.Add(o.Demand);
         Sustained.Add(o.Sustained);
@@ -65,6 +68,7 @@ internal sealed class PlanTallies
         Count += other.Count;
         NotEnough += other.NotEnough;
         Frees += other.Frees;
+        NotCovered += other.NotCovered;
         for (var i = 0; i < _verdicts.Length; i++) _verdicts[i] += other._verdicts[i];
         Demand.Add(other.Demand);
         Sustained.Add(other.Sustained);
@@ -79,6 +83,7 @@ internal sealed class PlanTallies
         Tally.Put(bytes, Count);
         Tally.Put(bytes, NotEnough);
         Tally.Put(bytes, Frees);
+        Tally.Put(bytes, NotCovered);
         foreach (var count in _verdicts) Tally.Put(bytes, count);
         Demand.Write(bytes);
         Sustained.Write(bytes);

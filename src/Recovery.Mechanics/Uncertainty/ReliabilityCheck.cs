@@ -20,14 +20,7 @@ public sealed class ReliabilityCheck
     public WeightedProbability Sampled { get; }
 
     /// <summary>Gets whether both lie within a factor of two of each other, on the rarer side.</summary>
-    public bool Agrees
-    {
-        get
-        {
-            double first = Math.Min(FirstOrder.Probability, 1 - FirstOrder.Probability), sampled = Math.Min(Sampled.Estimate, 1 - Sampled.Estimate);
-            return sampled <= 2 * first && first <= 2 * sampled;
-        }
-    }
+    public bool Agrees => Within(FirstOrder.Probability, Sampled.Estimate);
 
     /// <summary>Works both out.</summary>
     /// <param name="limit">The limit.</param>
@@ -43,7 +36,14 @@ public sealed class ReliabilityCheck
         return new ReliabilityCheck(first, ImportanceSampling.About(first, samples, seed));
     }
 
+    /// <summary>Whether two probabilities lie within a factor of two of each other, on the rarer side.</summary>
+    internal static bool Within(double one, double other)
+    {
+        double a = Math.Min(one, 1 - one), b = Math.Min(other, 1 - other);
+        return b <= 2 * a && a <= 2 * b;
+    }
+
     /// <summary>Gives both in words, invariant culture.</summary>
     /// <returns>One line.</returns>
-    public override string ToString() => FirstOrder + "; sampled " + Sampled + (Agrees ? string.Empty : " (they differ by more than a factor of two: the limit is curved, the sampled one counts)");
+    public override string ToString() => FirstOrder + "; sampled " + Sampled.WithInterval() + (Agrees ? string.Empty : " (they differ by more than a factor of two: the limit is curved, the sampled one counts)");
 }

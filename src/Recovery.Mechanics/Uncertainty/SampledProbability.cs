@@ -15,10 +15,10 @@ public readonly record struct SampledProbability
     private const double Tail = 0.025;
 
     /// <summary>Factor within which a share is called by one rung alone (judgement).</summary>
-    private const double Near = 1.25;
+    internal const double Near = 1.25;
 
     /// <summary>Share below which no power of ten is named (judgement); a first-order probability may well come out as 0 or 1 in doubles.</summary>
-    private const double Rarest = 1e-12;
+    internal const double Rarest = 1e-12;
 
     internal SampledProbability(long hits, long count)
     {
@@ -80,6 +80,14 @@ public readonly record struct SampledProbability
         Hits == Count ? "every time in " + Whole(Count) :
         Magnitude(Estimate);
 
+    /// <summary>Gives the 95 per cent interval of sampling in words, invariant culture: the rungs (even, 1 in 10, 1 in 100 ...) between which it lies. What the inputs do not know comes on top.</summary>
+    /// <returns>Words, never finer than an order of magnitude: <c>1 in 10 to even</c>, <c>below 1 in 100,000</c>.</returns>
+    public string IntervalInWords() => Count == 0 ? "no samples" : IntervalWords.Of(Low, High);
+
+    /// <summary>Gives the order of magnitude and, where sampling leaves more than it open, how far the interval of sampling reaches; invariant culture.</summary>
+    /// <returns>Words: <c>1 in 10 to even</c>, <c>about 1 in 1,000 (sampling error: 1 in 1,000 to 1 in 100)</c>.</returns>
+    public string WithInterval() => Count == 0 || IntervalWords.Says(ToString(), Low, High) ? ToString() : this + " (sampling error: " + IntervalInWords() + ")";
+
     /// <summary>An order of magnitude in words. The rarer side is named, so that 0.97 and 0.9997 can be told apart; between rungs both are named, because the nearer one alone would mislead by up to three times.</summary>
     internal static string Magnitude(double probability)
     {
@@ -94,7 +102,7 @@ public readonly record struct SampledProbability
 
     internal static string Whole(long number) => number.ToString("#,0", CultureInfo.InvariantCulture);
 
-    private static string Grouped(int decades) => decades switch
+    internal static string Grouped(int decades) => decades switch
     {
         1 => "10",
         2 => "100",
