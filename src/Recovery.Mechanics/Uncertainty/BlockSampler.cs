@@ -3,6 +3,7 @@ using System.Linq;
 using System.Threading;
 using Recovery.Mechanics.Planning;
 using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Rigging;
 using Recovery.Mechanics.Traction;
 
 namespace Recovery.Mechanics.Uncertainty;
@@ -26,6 +27,7 @@ internal sealed class BlockSampler
     private readonly double[] _traction = new double[Block];
     private readonly double[] _onSoil = new double[Block];
     private readonly double[] _one = new double[4];
+    private PlanTallies? _tallies;
     private PlanNumbers? _made;
     private PlanScratch? _madeScratch;
 
@@ -46,7 +48,6 @@ internal sealed class BlockSampler
             _towerMoves |= _places[i] is (int)PlanFactor.TowerConeIndex or (int)PlanFactor.TowerRemouldingIndex or (int)PlanFactor.FirmestConeIndex;
         }
 
-        Tallies = new PlanTallies(_numbers);
         if (_towerMoves || _remakes) return;
 
         // Nothing moves the pulls of the towing machine: worked once.
@@ -55,11 +56,16 @@ internal sealed class BlockSampler
         Pulls(Block);
     }
 
-    public PlanTallies Tallies { get; }
+    /// <summary>What was counted; made when it is first asked for, because it is large and a single evaluation needs none.</summary>
+    public PlanTallies Tallies => _tallies ??= new PlanTallies(_numbers);
+
+    /// <summary>The numbers that the last evaluation went by.</summary>
+    public PlanNumbers Numbers => _made ?? _numbers;
 
     /// <summary>Draws, evaluates and counts consecutive samples.</summary>
     public void Run(long first, int count, CancellationToken cancellation)
     {
+        var tallies = Tallies;
         for (var done = 0; done < count; done += Block)
         {
             cancellation.ThrowIfCancellationRequested();
@@ -68,9 +74,9 @@ internal sealed class BlockSampler
             for (var s = 0; s < size; s++)
             {
                 Evaluate(s, out var o);
-                Tallies.Add(o);
+                tallies.Add(o);
                 var w = _madeScratch ?? _scratch;
-                Tallies.AddPlaces(w.Places, w.Outcomes, o.Parted);
+                tallies.AddPlaces(w.Places, w.Outcomes, o.Parted);
             }
         }
     }
@@ -135,14 +141,23 @@ internal sealed class BlockSampler
     /// <summary>Least strength over peak load among the places of a part after <see cref="At"/>, with its own strength and wear; not a number where it is not known.</summary>
     public double LeastReserve(int part)
     {
-        var (n, w) = (_made ?? _numbers, _madeScratch ?? _scratch);
+        var (n, w) = (Numbers, _madeScratch ?? _scratch);
+        var least = Least(part, static (in RigPlace _, in RigOutcome o) => o.Reserve) * w.Factors[n.StrengthOf(part)] * w.Factors[n.WearOf(part)];
+        return double.IsInfinity(least) ? double.NaN : least;
+    }
+
+    /// <summary>Least margin among the places of a part; not a number where one is not known, infinite where nothing is asked of any.</summary>
+    public double Least(int part, PlaceMargin margin)
+    {
+        var w = _madeScratch ?? _scratch;
+        if (Numbers.Compiled.Line is null) return double.NaN;
         var least = double.PositiveInfinity;
         for (var i = 0; i < w.Places.Length; i++)
         {
-            if (w.Places[i].Part == part) least = Math.Min(least, w.Outcomes[i].Reserve * w.Factors[n.StrengthOf(part)] * w.Factors[n.WearOf(part)]);
+            if (w.Places[i].Part == part) least = Math.Min(least, margin(w.Places[i], w.Outcomes[i]));
         }
 
-        return double.IsInfinity(least) ? double.NaN : least;
+        return least;
     }
 
     private void Pulls(int count)

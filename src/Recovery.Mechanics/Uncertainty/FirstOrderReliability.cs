@@ -28,14 +28,16 @@ public static class FirstOrderReliability
         throw new SolverException("design point of " + limit.Name, 0, Norm(u), residual, steps);
     }
 
-    internal static bool Find(LimitState limit, out double[] u, out double[] gradient, out double atMedians, out double residual, out int steps)
+    /// <summary>Searches from the medians, or from another point where the limit is flat about them.</summary>
+    internal static bool Find(LimitState limit, out double[] u, out double[] gradient, out double atMedians, out double residual, out int steps, double[]? from = null)
     {
         var n = limit.Dimensions;
         u = new double[n];
         gradient = new double[n];
         double[] values = new double[n], direction = new double[n], next = new double[n];
-        var g = limit.At(u, values);
-        atMedians = g;
+        atMedians = limit.At(u, values);
+        from?.CopyTo(u, 0);
+        var g = from is null ? atMedians : limit.At(u, values);
         double scale = Math.Abs(g), penalty = 0;
         residual = 0;
         for (steps = 0; steps < MostSteps; steps++)

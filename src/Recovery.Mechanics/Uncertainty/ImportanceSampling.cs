@@ -22,10 +22,14 @@ public static class ImportanceSampling
     {
         Guard.NotNull(about, nameof(about));
         Guard.Count(samples, 100, 1_000_000_000, nameof(samples));
-        var limit = about.Limit;
+        return About(about.Limit, [.. about.StandardPoint], about.Beta < 0, samples, seed);
+    }
+
+    /// <summary>Samples about any point; the rest is sampled and subtracted where failure is the likelier side.</summary>
+    internal static WeightedProbability About(LimitState limit, double[] centre, bool rest, int samples, ulong seed)
+    {
         var n = limit.Dimensions;
-        double[] centre = [.. about.StandardPoint], u = new double[n], values = new double[n];
-        var rest = about.Beta < 0;
+        double[] u = new double[n], values = new double[n];
 
         // Weights are about 1 at the limit; one of another branch is kept up to 1.6e7, so that it is not cut and the probability not too low.
         var tally = new Tally(4096);
