@@ -8,6 +8,7 @@ namespace Recovery.Mechanics.Uncertainty;
 /// <para>u' = u + t d with d = ((grad g . u - g)/|grad g|^2) grad g - u; the step t is halved until the merit |u|^2/2 + c |g| falls enough (c above |u|/|grad g|). The plain step may cycle. beta = |u*| with the sign of g at the medians; P = Phi(-beta).</para>
 /// <para>Every input is mapped by equal probability, x = F^-1(Phi(z)), so beta does not depend on how the limit is written. A mean-value index does, and is not offered.</para>
 /// <para>P is exact only for a flat limit; a factor of two either way is common, so it always stands beside a sampled value (<see cref="ReliabilityCheck"/>). The point found is a nearest one locally: a limit with several branches may have a nearer one.</para>
+/// <para>Where two branches of a limit meet in an edge and the nearest point lies on it, this goes to and fro for ever; cutting planes then find the point, and its distance is the index.</para>
 /// <para>Source: Hasofer and Lind 1974, Rackwitz and Fiessler 1978, line search after Zhang and Der Kiureghian 1995 (from memory), held against published cases and SciPy.</para>
 /// </remarks>
 public static class FirstOrderReliability
@@ -28,8 +29,21 @@ public static class FirstOrderReliability
         throw new SolverException("design point of " + limit.Name, 0, Norm(u), residual, steps);
     }
 
-    /// <summary>Searches from the medians, or from another point where the limit is flat about them.</summary>
+    /// <summary>Searches from the medians, or from another point where the limit is flat about them; where the smooth iteration does not settle, along an edge between two branches.</summary>
     internal static bool Find(LimitState limit, out double[] u, out double[] gradient, out double atMedians, out double residual, out int steps, double[]? from = null)
+    {
+        if (Smooth(limit, out u, out gradient, out atMedians, out residual, out steps, from)) return true;
+        var sign = atMedians < 0 ? -1.0 : 1.0;
+        if (!EdgeSearch.Find(limit, u, sign, out var edge, out var left, out var rounds)) return false;
+
+        // On an edge there is no one gradient: the way to the point stands for it.
+        u = edge;
+        for (var i = 0; i < u.Length; i++) gradient[i] = -sign * u[i];
+        (residual, steps) = (left, steps + rounds);
+        return true;
+    }
+
+    private static bool Smooth(LimitState limit, out double[] u, out double[] gradient, out double atMedians, out double residual, out int steps, double[]? from)
     {
         var n = limit.Dimensions;
         u = new double[n];
@@ -87,7 +101,7 @@ public static class FirstOrderReliability
         return sum;
     }
 
-    private static void Gradient(LimitState limit, double[] u, double[] gradient, double[] moved, double[] values)
+    internal static void Gradient(LimitState limit, double[] u, double[] gradient, double[] moved, double[] values)
     {
         u.CopyTo(moved, 0);
         for (var i = 0; i < u.Length; i++)

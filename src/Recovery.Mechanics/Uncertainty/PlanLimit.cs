@@ -5,7 +5,7 @@ using Recovery.Mechanics.Provenance;
 namespace Recovery.Mechanics.Uncertainty;
 
 /// <summary>One limit of a sampled plan: an event, and a function of the sampled inputs that is below zero where it happens.</summary>
-/// <remarks>Immutable. <see cref="PlanLimits.For"/> lists those of a plan. A limit that the plan does not have, such as the rating of a hitch that nobody declared, is listed too and says why it cannot be reached.</remarks>
+/// <remarks>Immutable. <see cref="PlanLimits.For"/> lists those of a plan. A limit that the plan does not have, such as the rating of a hitch that nobody declared, is listed too and says why there are no odds of it.</remarks>
 public sealed class PlanLimit
 {
     private readonly PlanMargin _margin;
@@ -28,15 +28,15 @@ public sealed class PlanLimit
     /// <summary>Gets what happens beyond the limit, in words.</summary>
     public string Event { get; }
 
-    /// <summary>Gets why the plan cannot reach it, in words; empty where it has such a limit.</summary>
+    /// <summary>Gets why the plan has no odds of it, in words: it cannot happen there, or a number for it is missing; empty where it has such a limit.</summary>
     public string WhyNot { get; } = string.Empty;
 
     /// <summary>Gets the limit over the inputs of the sampler, below zero where the event happens; null where the plan has no such limit. Use it from one thread.</summary>
     public LimitState? State { get; }
 
-    /// <summary>Gives the event and, where it cannot be reached, why.</summary>
+    /// <summary>Gives the event and, where the plan has no odds of it, why.</summary>
     /// <returns>One line.</returns>
-    public override string ToString() => State is null ? Event + ": cannot be reached, " + WhyNot : Event;
+    public override string ToString() => State is null ? Event + ": no odds, " + WhyNot : Event;
 
     private LimitFunction Function(PlanSampler sampler)
     {

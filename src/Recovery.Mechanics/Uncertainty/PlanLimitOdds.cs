@@ -30,8 +30,18 @@ public sealed class PlanLimitOdds
     /// <summary>Gets whether first order and the sample about its design point lie within a factor of two, on the rarer side; false where there is no first order.</summary>
     public bool Agrees => FirstOrder is { } first && AboutDesignPoint is { } sampled && ReliabilityCheck.Within(first.Probability, sampled.Estimate);
 
-    /// <summary>Gets whether the plain sample found what the sample about the design point did not: other ways to the limit. Both intervals apart then (95 per cent, three standard errors), and the plain one counts.</summary>
-    public bool HasOtherWays => Sampled is { } plain && AboutDesignPoint is { } about && (plain.Low > about.Estimate + (3 * about.StandardError) || plain.High < about.Estimate - (3 * about.StandardError));
+    /// <summary>Gets whether the plain sample found what the sample about the design point did not: other ways to the limit. Both lie more than four standard errors apart then, and the plain one counts.</summary>
+    public bool HasOtherWays
+    {
+        get
+        {
+            if (Sampled is not { } plain || AboutDesignPoint is not { } about) return false;
+
+            // The error of a plain sample that never or always met the limit is that of the other's probability.
+            var p = Math.Abs(plain.Estimate - 0.5) < Math.Abs(about.Estimate - 0.5) ? plain.Estimate : about.Estimate;
+            return Math.Abs(plain.Estimate - about.Estimate) > 4 * Math.Sqrt((p * (1 - p) / plain.Count) + (about.StandardError * about.StandardError));
+        }
+    }
 
     /// <summary>Works all three out.</summary>
     /// <param name="limit">The limit.</param>

@@ -15,7 +15,7 @@ internal static class PlanLimitRows
     public static IEnumerable<(string Key, string Event, string WhyNot, PlanMargin Margin)> For(RecoveryPlan plan)
     {
         var (drawbar, casualty) = (plan.Rig.Drawbar.Name, plan.Rig.Casualty.Name);
-        const string NoPull = "the plan has no pull", NoNumber = "its number is not known, or the line is not", Rolls = "the ground does not fall along the pull";
+        const string NoPull = "the plan has no pull", NoNumber = "its number is not known, or the line is not", Rolls = "the ground does not fall along the pull, so it cannot";
         yield return ("pull", "the pull is not enough", NoPull, static (BlockSampler b, in PlanOutcome o) => (o.Sustained - o.Demand) / Weight(b));
         yield return ("will-not-move-it", "the pull is under nine tenths of the demand", NoPull, static (BlockSampler b, in PlanOutcome o) => (o.Sustained - (ChoiceFindings.WillNot * o.Demand)) / Weight(b));
         yield return ("may-bog", "the puller sustains so little that it may bog itself", NoPull, static (BlockSampler b, in PlanOutcome o) => Over(o.Sustained, CapabilityFindings.BogShare * b.Numbers.Compiled.Tower.Weight));
@@ -26,7 +26,7 @@ internal static class PlanLimitRows
         yield return ("may-run-away", "the freed machine rolls away on the firmest ground on its way", Rolls, static (BlockSampler _, in PlanOutcome o) => o.Slope > 0 ? Over(o.RollingHoldsOnFirmest, o.Slope) : double.NaN);
         yield return ("hitch-rating", "the puller can impose more than its hitch is rated for", "no rating of the hitch is declared", static (BlockSampler b, in PlanOutcome o) => Over(b.Numbers.Compiled.Tower.RatingLimit, o.Imposable));
         yield return ("hitch-vertical", "the line presses down on the hitch more than its maker allows", "no load down on the hitch is declared, or the line presses nothing down", static (BlockSampler b, in PlanOutcome o) => o.Down > 0 ? Over(b.Numbers.VerticalRating, o.Down) : double.NaN);
-        yield return ("sideways", "the line pulls the puller over sideways", "the line does not run off to the side", static (BlockSampler _, in PlanOutcome o) => o.Sideways > 0 ? 1 - o.Sideways : double.NaN);
+        yield return ("sideways", "the line pulls the puller over sideways", "the line does not run off to the side, so it cannot", static (BlockSampler _, in PlanOutcome o) => o.Sideways > 0 ? 1 - o.Sideways : double.NaN);
         yield return ("drawbar-working", "the steady load is over the working load of the " + drawbar, NoNumber, static (BlockSampler b, in PlanOutcome o) => Over(b.Numbers.Drawbar.Working, o.Steady));
         yield return ("drawbar-yield", "the peak is over the yield of the " + drawbar, NoNumber, static (BlockSampler b, in PlanOutcome o) => Over(b.Numbers.Drawbar.Yield, o.Procedure));
         yield return ("casualty-working", "the steady load is over the working load of the " + casualty, NoNumber, static (BlockSampler b, in PlanOutcome o) => Over(b.Numbers.Casualty.Working, o.CasualtyEnd * o.Steady));

@@ -12,7 +12,7 @@ namespace Recovery.Mechanics.Uncertainty;
 /// </remarks>
 public static class PlanLimits
 {
-    /// <summary>Gives every limit of a sampled plan, those that it cannot reach with the reason.</summary>
+    /// <summary>Gives every limit of a sampled plan, those of which it has no odds with the reason.</summary>
     /// <param name="sampler">The sampler; at least one input must scatter.</param>
     /// <returns>The limits: of the pull and the machines first, then part by part.</returns>
     /// <exception cref="ArgumentNullException">The sampler is null.</exception>

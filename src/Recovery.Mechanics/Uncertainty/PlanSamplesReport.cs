@@ -14,7 +14,7 @@ internal static class PlanSamplesReport
     public static string Of(PlanSamples samples)
     {
         var text = new StringBuilder();
-        text.Append("Samples: ").Append(SampledProbability.Whole(samples.Count)).Append(", ").Append(Text.Number(samples.Sampler.Inputs.Count)).Append(" inputs scatter; weakest standing: ").Append(Standings.Describe(samples.Sampler.Standing)).Append(".\n\n");
+        text.Append("Samples: ").Append(SampledProbability.Whole(samples.Count)).Append(", ").Append(Text.Number(samples.Sampler.Inputs.Count(i => !i.Factor.IsFixed))).Append(" inputs scatter; weakest standing: ").Append(Standings.Describe(samples.Sampler.Standing)).Append(".\n\n");
         text.Append(string.Empty.PadRight(Event)).Append("odds".PadRight(Odds)).Append("sampling error alone\n");
         Line(text, "the pull is not enough", samples.NotEnough);
         Own(text, samples);
@@ -40,6 +40,7 @@ internal static class PlanSamplesReport
         Row(text, "sustained pull", samples.SustainedNewtons);
         Row(text, "most it can impose", samples.ImposableNewtons);
         if (samples.ProcedurePeakNewtons is { } peak) Row(text, "peak of the procedure in the line", peak);
+        text.Append("\nOdds are rungs: even, 1 in 10, 1 in 100 ... Sampling error: between which rungs\nthe odds of endless samples lie, 19 times in 20; \"within that\" where it leaves\nthe words as they are. What the inputs do not know comes on top of it.\n");
         return text.ToString();
     }
 

@@ -91,7 +91,7 @@ public class PlanLimitTests
             Assert.StartsWith(limit.Event, odds.ToString(), StringComparison.Ordinal);
             if (limit.State is null)
             {
-                Assert.Contains("cannot be reached, ", odds.ToString(), StringComparison.Ordinal);
+                Assert.Contains("no odds, ", odds.ToString(), StringComparison.Ordinal);
                 Assert.NotEmpty(limit.WhyNot);
                 Assert.True(odds.Sampled is null && odds.FirstOrder is null && odds.AboutDesignPoint is null);
                 continue;
@@ -118,6 +118,18 @@ public class PlanLimitTests
         }
     }
 
+    /// <summary>On the demo plan the pull that is enough begins where wheels and nose limit alike: an edge.</summary>
+    [Fact]
+    public void The_pull_of_the_demo_plan_settles_on_its_edge()
+    {
+        var odds = PlanLimitOdds.Of(PlanLimits.Of(PlanSampler.WithDefaults(PolderHarvester.Create()), "pull"), 20_000, 3);
+        Assert.NotNull(odds.FirstOrder);
+        Assert.InRange(odds.FirstOrder.Beta, -2.5, -2);
+        Assert.True(odds.AboutDesignPoint!.Value.CoefficientOfVariation < 0.05);
+        Assert.False(odds.HasOtherWays);
+        Assert.Contains("(beta -2", odds.ToString(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_plain_sample_is_that_of_the_sampled_plan()
     {
@@ -142,11 +154,11 @@ public class PlanLimitTests
         var limits = PlanLimits.For(sampler);
         Assert.Equal(limits.Count, limits.Select(l => l.Key).Distinct().Count());
         string Say(string key) => PlanLimitOdds.Of(limits.Single(l => l.Key == key), 100, 1).ToString();
-        Assert.Equal("the machine drives itself out: cannot be reached, no wheel model covers its drive: none of its wheels is driven, or a driven one is buried", Say("frees-itself"));
-        Assert.Equal("the puller can impose more than its hitch is rated for: cannot be reached, no rating of the hitch is declared", Say("hitch-rating"));
-        Assert.Equal("the freed machine rolls away: cannot be reached, the ground does not fall along the pull", Say("runs-away"));
-        Assert.Equal("the peak is over the yield of the drawbar: cannot be reached, its number is not known, or the line is not", Say("drawbar-yield"));
-        Assert.Contains("cannot be reached", Say("sideways"), StringComparison.Ordinal);
+        Assert.Equal("the machine drives itself out: no odds, no wheel model covers its drive: none of its wheels is driven, or a driven one is buried", Say("frees-itself"));
+        Assert.Equal("the puller can impose more than its hitch is rated for: no odds, no rating of the hitch is declared", Say("hitch-rating"));
+        Assert.Equal("the freed machine rolls away: no odds, the ground does not fall along the pull, so it cannot", Say("runs-away"));
+        Assert.Equal("the peak is over the yield of the drawbar: no odds, its number is not known, or the line is not", Say("drawbar-yield"));
+        Assert.Contains("no odds", Say("sideways"), StringComparison.Ordinal);
     }
 
     /// <summary>On 3 per cent a wheel holds back at least 4 per cent of its load on any ground.</summary>

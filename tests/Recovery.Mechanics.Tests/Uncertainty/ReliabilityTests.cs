@@ -130,6 +130,34 @@ public class ReliabilityTests
         Assert.InRange(sampled.Estimate, expected - (5 * sampled.StandardError), expected + (5 * sampled.StandardError));
     }
 
+    /// <summary>Two planes at right angles, both to be passed: the nearest point is their edge (2, 1.5), distance 2.5; the probability is that of both, Phi(-2) Phi(-1.5).</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(-1)]
+    public void The_nearest_point_on_an_edge_is_found(int side)
+    {
+        var limit = new LimitState("edge", [Spread.Normal(0, 1), Spread.Normal(0, 1), Spread.Normal(0, 1)], x => side * Math.Max(2 - x[0], 1.5 - x[1]));
+        var check = ReliabilityCheck.Of(limit, 100_000, 7);
+        Assert.Equal(side * 2.5, check.FirstOrder.Beta, 1e-5);
+        Assert.Equal(2, check.FirstOrder.StandardPoint[0], 1e-5);
+        Assert.Equal(1.5, check.FirstOrder.StandardPoint[1], 1e-5);
+        Assert.Equal(0, check.FirstOrder.StandardPoint[2], 1e-5);
+        Assert.Equal(side * 0.8, check.FirstOrder.Directions[0], 1e-5);
+        var both = StandardNormal.Probability(-2) * StandardNormal.Probability(-1.5);
+        Assert.Equal(both, side > 0 ? check.Sampled.Estimate : 1 - check.Sampled.Estimate, 4 * check.Sampled.StandardError);
+    }
+
+    /// <summary>A paraboloid and a plane meet at (1.2, 1.6), where neither alone is nearest.</summary>
+    [Fact]
+    public void The_edge_of_a_curved_branch_is_found()
+    {
+        var limit = new LimitState("curved edge", [Spread.Normal(0, 1), Spread.Normal(0, 1)], static x => Math.Max(1.6 - x[1], 1.84 - x[0] - (0.25 * x[1] * x[1])));
+        var result = FirstOrderReliability.Of(limit);
+        Assert.Equal(2, result.Beta, 1e-4);
+        Assert.Equal(1.2, result.StandardPoint[0], 1e-4);
+        Assert.Equal(1.6, result.StandardPoint[1], 1e-4);
+    }
+
     [Fact]
     public void A_limit_that_no_input_moves_is_refused_by_the_solver()
     {
