@@ -10,6 +10,7 @@ using Recovery.Mechanics.Ground;
 using Recovery.Mechanics.Lines;
 using Recovery.Mechanics.Machines;
 using Recovery.Mechanics.Planning;
+using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Resistance;
 using Recovery.Mechanics.Rigging;
 using Recovery.Mechanics.Traction;
@@ -94,7 +95,14 @@ var sampler = PlanSampler.WithDefaults(tried)
     .With("rig.wear:axle strap", Spread.Truncated(Spread.Normal(0.8, 0.1), 0.4, 1));
 Console.WriteLine("WHAT SCATTERS (all data invented)");
 Console.WriteLine();
-foreach (var input in sampler.Inputs.Where(i => !i.Input.Key.StartsWith("rig.strength"))) Say("- " + input);
+Console.WriteLine("Each is a factor on the plan's own value. 1 in 20 lie below, 1 in 20 above:");
+Console.WriteLine();
+foreach (var input in sampler.Inputs.Where(i => !i.Input.Key.StartsWith("rig.strength")))
+{
+    Say("- " + input.Input.Title + ": " + Hundredths(input.Factor.Quantile(0.05)) + " to " + Hundredths(input.Factor.Quantile(0.95)) + " times (" + Standings.Describe(input.Source.Standing) + ")");
+}
+
+Say("- strength of every part when new: a few per cent about its mean (reported)");
 
 // An input that changes the machine makes the plan anew for every sample, so it is left out of the long run.
 var samples = sampler.Without("stuck.load:body").Run(1_000_000, seed: 2026);
@@ -104,11 +112,13 @@ Console.WriteLine();
 Console.Write(samples.ToReport());
 
 Console.WriteLine();
-Console.WriteLine("WHAT EACH MEASURE DOES TO THE ODDS, on the same samples, from the plan as found");
+Console.WriteLine("WHAT EACH MEASURE DOES TO THE ODDS");
+Console.WriteLine("on the same samples, from the plan as found; the fall of the demand is that of");
+Console.WriteLine("the middle sample, in brackets what 1 in 20 fall short of and 1 in 20 exceed");
 Console.WriteLine();
 var found = PlanSampler.WithDefaults(plan);
 Console.WriteLine("as it stands");
-Console.WriteLine("    not enough: " + found.Run(20_000, seed: 2026).NotEnough);
+Say("    not enough: " + found.Run(20_000, seed: 2026).NotEnough.WithInterval());
 foreach (var measure in MeasureList.For(plan))
 {
     var effect = MeasureSamples.Of(found, [measure], 20_000, seed: 2026);
@@ -121,11 +131,12 @@ Console.WriteLine("unload, dig and free the belly together");
 Tell(together);
 
 Console.WriteLine();
-Console.WriteLine("FIRST ORDER, with the sampled value beside it");
+Console.WriteLine("HOW LIKELY A LIMIT IS PASSED");
+Console.WriteLine("sampled; by first order (beta: deviations to the likeliest way there); sampled");
+Console.WriteLine("once more about that way, which sees rare things better");
 Console.WriteLine();
 var fast = sampler.Without("stuck.load:body");
-Say("- " + ReliabilityCheck.Of(PlanLimits.Pull(fast), 20_000, seed: 1));
-Say("- " + ReliabilityCheck.Of(PlanLimits.Part(fast, "axle strap"), 20_000, seed: 1));
+foreach (var key in new[] { "pull", "frees-itself", "nose-lift", "floor:axle strap", "breaks:axle strap" }) Say("- " + PlanLimitOdds.Of(PlanLimits.Of(fast, key), 20_000, seed: 1));
 
 Console.WriteLine();
 Console.WriteLine("WHAT TO MEASURE NEXT");
@@ -140,19 +151,26 @@ Say("- Small odds are no leave to stand near the line: nobody in line with it, w
 
 static void Tell(MeasureSamples effect)
 {
-    string Tens(double probability) => (Math.Round(effect.DemandSavedNewtons.Quantile(probability) / 10000) * 10 + 0.0).ToString("0", System.Globalization.CultureInfo.InvariantCulture);
-    Console.WriteLine("    demand less " + Tens(0.5) + " kN (" + Tens(0.05) + " to " + Tens(0.95) + "); not enough: " + effect.NotEnoughAfter);
+    double Tens(double probability) => Math.Round(effect.DemandSavedNewtons.Quantile(probability) / 10000) * 10;
+    var (least, middle, most) = (Tens(0.05), Tens(0.5), Tens(0.95));
+    Say("    demand " + (least == 0 && most == 0 ? "as it was" : "falls by " + Whole(middle) + " kN (" + (least < 0 ? "rises by " + Whole(-least) + " to falls by " : Whole(least) + " to ") + Whole(most) + ")") + "; not enough: " + effect.NotEnoughAfter.WithInterval());
 }
+
+static string Whole(double number) => (number + 0.0).ToString("0", System.Globalization.CultureInfo.InvariantCulture);
+
+static string Hundredths(double number) => number.ToString("0.0#", System.Globalization.CultureInfo.InvariantCulture);
 
 static void Say(string text)
 {
-    var line = string.Empty;
-    foreach (var word in text.Split(' '))
+    // Lines that follow stand under the text of the first.
+    var indent = new string(' ', text.StartsWith("- ") ? 1 : Math.Max(0, text.Length - text.TrimStart().Length - 1));
+    var line = text.StartsWith("- ") ? string.Empty : indent;
+    foreach (var word in text.TrimStart().Split(' '))
     {
         if (line.Length + 1 + word.Length > 78)
         {
             Console.WriteLine(line);
-            line = " ";
+            line = indent;
         }
 
         line += line.Length == 0 ? word : " " + word;
