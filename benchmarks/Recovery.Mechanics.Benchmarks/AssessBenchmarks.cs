@@ -13,7 +13,8 @@ namespace Recovery.Mechanics.Benchmarks;
 [ShortRunJob]
 public class AssessBenchmarks
 {
-    private static readonly Measure[] Twelve =
+    /// <summary>The twelve measures of the search.</summary>
+    internal static readonly Measure[] Twelve =
     [
         RecoveryMeasures.Unload("beet"), RecoveryMeasures.Detach("lifter front"), RecoveryMeasures.Deflate(), RecoveryMeasures.Dig(Angle.FromDegrees(9)), RecoveryMeasures.Vent(), RecoveryMeasures.FreeBelly(), RecoveryMeasures.DriveOwnWheels(),
         RecoveryMeasures.MoveTower(Soil.FromConeIndex(Pressure.FromKilopascals(1500), Ratio.FromDecimalFractions(0.9))), RecoveryMeasures.Ballast(Mass.FromTonnes(2), Length.FromMeters(0.8), Length.FromMeters(0.9)), RecoveryMeasures.LongerLine("recovery strap", Length.FromMeters(18)),

@@ -2,6 +2,7 @@ using System;
 using System.Diagnostics;
 using System.Globalization;
 using System.Linq;
+using System.Runtime.CompilerServices;
 using Recovery.Mechanics.Machines;
 using Recovery.Mechanics.Planning;
 using Recovery.Mechanics.Rigging;
@@ -77,13 +78,60 @@ internal static class ReferenceRuns
         Console.WriteLine("|---|---|");
         foreach (var more in new[] { 0, 4, 12 })
         {
-            var longer = plan.With(new Rig(plan.Rig.Drawbar, plan.Rig.Parts.Concat(Enumerable.Range(0, more).Select(i => new Shackle("shackle " + i, Rating.WorkingLoadLimitTonnes(12, 5), Mass.FromKilograms(8)))), plan.Rig.Casualty));
+            var longer = Longer(plan, more);
             Console.WriteLine($"| {longer.Rig.Parts.Count} | {Text(Rate(PlanSampler.WithDefaults(longer), 200_000), "0")} |");
         }
 
         Console.WriteLine();
+        Memory(plan);
+
+        Console.WriteLine();
         Console.WriteLine("An input that makes the plan anew (a mass, a depth) costs " + Text(1e6 / Rate(sampler.With("stuck.load:body", Spread.LognormalAround(1, 0.05)), 5000), "0") + " microseconds a sample and allocates.");
     }
+
+    /// <summary>What is held: by a sampler, by one thread that samples, and by a result; it turns on the places of the rig, not on the samples.</summary>
+    private static void Memory(RecoveryPlan plan)
+    {
+        Console.WriteLine("Memory for one thread. It is that of the bins in which every place of the rig is counted, and does not grow with the samples:");
+        Console.WriteLine();
+        Console.WriteLine("| parts of the rig | samples | bytes held by a sampler | bytes held by a result | bytes allocated by the run |");
+        Console.WriteLine("|---|---|---|---|---|");
+        foreach (var more in new[] { 0, 4, 12 })
+        {
+            var longer = Longer(plan, more);
+            PlanSampler.WithDefaults(longer).RunPart(0, 1000, 1);
+            foreach (var samples in new[] { 10_000, 100_000, 1_000_000 })
+            {
+                var sampler = Held(() => PlanSampler.WithDefaults(longer), out var bySampler);
+                var before = GC.GetAllocatedBytesForCurrentThread();
+                sampler.RunPart(0, samples, 1);
+                var allocated = GC.GetAllocatedBytesForCurrentThread() - before;
+                GC.KeepAlive(Held(() => sampler.RunPart(0, samples, 1), out var byResult));
+                Console.WriteLine($"| {longer.Rig.Parts.Count} | {samples} | {bySampler} | {byResult} | {allocated} |");
+            }
+        }
+    }
+
+    /// <summary>Bytes by which the heap has grown once something is made and all else is collected; the least of five, because the runtime allocates for itself as well.</summary>
+    private static T Held<T>(Func<T> make, out long bytes)
+    {
+        bytes = long.MaxValue;
+        for (var r = 0; r < 5; r++) bytes = Math.Min(bytes, Once(make));
+        return make();
+    }
+
+    /// <summary>On a frame of its own, so that nothing of an earlier turn is still held.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static long Once<T>(Func<T> make)
+    {
+        var before = GC.GetTotalMemory(forceFullCollection: true);
+        var made = make();
+        var after = GC.GetTotalMemory(forceFullCollection: true);
+        GC.KeepAlive(made);
+        return after - before;
+    }
+
+    private static RecoveryPlan Longer(RecoveryPlan plan, int more) => plan.With(new Rig(plan.Rig.Drawbar, plan.Rig.Parts.Concat(Enumerable.Range(0, more).Select(i => new Shackle("shackle " + i, Rating.WorkingLoadLimitTonnes(12, 5), Mass.FromKilograms(8)))), plan.Rig.Casualty));
 
     private static double Rate(PlanSampler sampler, int samples)
     {
