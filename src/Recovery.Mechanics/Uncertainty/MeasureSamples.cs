@@ -107,5 +107,5 @@ public sealed class MeasureSamples
 
     /// <summary>Gives the measures and both probabilities in words, invariant culture.</summary>
     /// <returns>One line.</returns>
-    public override string ToString() => string.Join("; ", Measures.Select(m => m.Title)) + ": the pull is not enough " + NotEnoughBefore + " before, " + NotEnoughAfter + " after";
+    public override string ToString() => string.Join("; ", Measures.Select(m => m.Title)) + ": the pull is not enough " + NotEnoughBefore.WithInterval() + " before, " + NotEnoughAfter.WithInterval() + " after";
 }

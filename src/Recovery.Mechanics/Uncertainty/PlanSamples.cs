@@ -27,7 +27,7 @@ public sealed class PlanSamples
     public SampledProbability NotEnough => new(_tallies.NotEnough, Count);
 
     /// <summary>Gets how likely the machine drives itself out: the net traction of its own driven wheels reaches what holds it beside their rolling, all wheels turning, as <see cref="Recovery.Mechanics.Resistance.SelfRecovery"/> sets them against each other at central. Null where no sample has an answer: a buried wheel is in no wheel model's range, and a machine without drive does not move itself.</summary>
-    /// <remarks>A sample without an answer counts as one in which it does not free itself; <see cref="OwnWheelsNotCovered"/> says how many there are.</remarks>
+    /// <remarks>A sample without an answer counts as one in which it does not free itself; <see cref="OwnWheelsNotCovered"/> says how many there are. Wheels that roll outside the tested range of the wheel model are counted, where the typed answer stays undecided: harvester wheels are heavier than any that were tested.</remarks>
     public SampledProbability? FreesItself => _tallies.NotCovered == Count ? null : new(_tallies.Frees, Count);
 
     /// <summary>Gets how often no wheel model covers the machine's own drive: none of its loaded axles is driven, or a driven wheel is buried.</summary>

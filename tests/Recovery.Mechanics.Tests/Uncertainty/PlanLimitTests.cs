@@ -148,6 +148,19 @@ public class PlanLimitTests
     }
 
     [Fact]
+    public void An_input_that_makes_the_plan_anew_moves_its_limits_alike()
+    {
+        var sampler = PlanSampler.WithDefaults(ReferencePlans.Gentle()).With("stuck.load:body", Spread.LognormalAround(1, 0.2)).With("rig.working-load:drawbar", Spread.LognormalAround(0.5, 0.2));
+        var odds = PlanLimitOdds.Of(PlanLimits.Of(sampler, "pull"), 500, 9);
+        Assert.Equal(sampler.RunPart(0, 500, 9).NotEnough.Hits, odds.Sampled!.Value.Hits);
+        Assert.True(odds.FirstOrder!.Directions[sampler.Inputs.ToList().FindIndex(i => i.Input.Key == "stuck.load:body")] > 0.1);
+
+        // A stronger drawbar leads away from its limit.
+        var drawbar = PlanLimitOdds.Of(PlanLimits.Of(sampler, "drawbar-working"), 500, 9);
+        Assert.True(drawbar.FirstOrder!.Directions[sampler.Inputs.ToList().FindIndex(i => i.Input.Key == "rig.working-load:drawbar")] < -0.1);
+    }
+
+    [Fact]
     public void A_limit_that_the_plan_does_not_have_says_why()
     {
         var sampler = PlanSampler.WithDefaults(PolderHarvester.Create());
