@@ -9,6 +9,7 @@ using Recovery.Mechanics.Resistance;
 using Recovery.Mechanics.Scenarios;
 using Recovery.Mechanics.Tests.Planning;
 using Recovery.Mechanics.Tests.Support;
+using Recovery.Mechanics.Traction;
 using Recovery.Mechanics.Uncertainty;
 using UnitsNet;
 using Xunit;
@@ -34,6 +35,10 @@ public class PlanLimitTests
     [InlineData("hitch-rating", "pull.hitch-rating-exceeded", "tower.wheel-model")]
     [InlineData("hitch-vertical", "pitched", "tower.wheel-model")]
     [InlineData("sideways", "plan.line-sideways", "tower.wheel-model")]
+    [InlineData("hitch-rating", "rated tackle", "tower.wheel-model")]
+    [InlineData("tackle-anchor", "plan.tackle-anchor-gives", "tower.wheel-model")]
+    [InlineData("tackle-blocks", "plan.tackle-blocks-exceeded", "tower.wheel-model")]
+    [InlineData("may-bog", "team", "tower.cone-index")]
     [InlineData("drawbar-working", "gentle", "tower.wheel-model")]
     [InlineData("drawbar-yield", "gentle", "tower.wheel-model")]
     [InlineData("casualty-working", "gentle", "tower.wheel-model")]
@@ -82,6 +87,8 @@ public class PlanLimitTests
     [InlineData("plan.line-sideways")]
     [InlineData("rig.attachment-yield")]
     [InlineData("pull.nose-light")]
+    [InlineData("plan.tackle-anchor-gives")]
+    [InlineData("team")]
     public void Every_limit_of_a_plan_as_it_scatters_stands_beside_its_samples(string story)
     {
         var sampler = PlanSampler.WithDefaults(Plan(story));
@@ -249,6 +256,8 @@ public class PlanLimitTests
             "rolling" => gentle.With(new StuckMachine(Harvester(), Soil.FromConeIndex(KPa(600), Frac(0.9)), [M(0.1), M(0.1), M(0.1)], PullDirection.Rearwards).Without("beet")),
             "downhill" => gentle.With(gentle.Stuck with { Grade = Grade.FromPercent(-7) }),
             "pitched" => gentle.With(ReferencePlans.Site() with { LinePitch = Angle.FromDegrees(5) }).With(gentle.Tower with { HitchVerticalRating = KN(20) }),
+            "rated tackle" => gentle.With(gentle.Tower with { HitchRating = KN(100) }).WithTackle(new LineTackle(3)),
+            "team" => gentle.WithAhead([new TeamMember(ArrangementTests.Second())]),
             _ => PlanStoryTests.Stories[story](),
         };
     }
