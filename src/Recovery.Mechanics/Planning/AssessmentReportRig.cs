@@ -28,7 +28,7 @@ internal static class AssessmentReportRig
         }
 
         w.Paragraph("gear.loads", w.Display.Force(loads.Output.Steady), w.Display.Force(loads.Output.Procedure), w.Say(Rule(loads.Rule)), w.Display.Force(loads.Output.Careless), w.Display.Force(loads.Output.SecondProcedure));
-        w.Table([w.Say("gear.header", w.Display.ForceUnit), w.Say("gear.peak"), w.Say("gear.strength"), w.Say("gear.keeps"), w.Say("gear.stop-below"), w.Say("gear.full")], rig.Parts.Select(p => (IReadOnlyList<string>)[p.Name, w.Display.Cell(p.Procedure.Newtons), p.Strength is { } s ? w.Display.Cell(s.Newtons) : "?", p.Reserve is { } r ? Text.Fixed(r, 2) : "?", Text.Fixed(p.Floor, 2), p.FullFactors is { } full ? Text.Fixed(full, 2) : "-"]).ToList());
+        w.Table([w.Say("gear.header", w.Display.ForceUnit), w.Say("gear.peak"), w.Say("gear.strength"), w.Say("gear.keeps"), w.Say("gear.stop-below"), w.Say("gear.full")], rig.Parts.Select(p => (IReadOnlyList<string>)[w.Wording.Say(p.Called), w.Display.Cell(p.Procedure.Newtons), p.Strength is { } s ? w.Display.Cell(s.Newtons) : "?", p.Reserve is { } r ? Text.Fixed(r, 2) : "?", Text.Fixed(p.Floor, 2), p.FullFactors is { } full ? Text.Fixed(full, 2) : "-"]).ToList());
         w.Paragraph("gear.key");
         Attachment(w, rig.DrawbarLoad);
         Attachment(w, rig.CasualtyLoad);
@@ -76,11 +76,11 @@ internal static class AssessmentReportRig
     {
         w.Section("failures", "heading.failures");
         foreach (var f in rig.Failures.Where(f => f.Hardware.Count > 0 && f.Jam is null))
-            w.Item("- ", w.Say("failure.hardware", f.Part, string.Join(", ", f.Hardware), Mass(w, f), w.Display.UpTo(f.SpeedMetresPerSecond), f.Towards, w.Display.Energy(f.StoredEnergy.Joules)));
+            w.Item("- ", w.Say("failure.hardware", w.Wording.Say(f.PartCalled), string.Join(", ", f.HardwareCalled.Select(w.Wording.Say)), Mass(w, f), w.Display.Bound(f.SpeedMetresPerSecond), w.Wording.Say(f.TowardsCalled), w.Display.Energy(f.StoredEnergy.Joules)));
         var bare = rig.Failures.Where(f => f.Hardware.Count == 0 && f.Jam is null).ToList();
-        if (bare.Count > 0) w.Item("- ", w.Say("failure.line", string.Join(", ", bare.Select(f => f.Part).Distinct(StringComparer.Ordinal)), w.Display.UpTo(bare.Max(f => f.SpeedMetresPerSecond))));
+        if (bare.Count > 0) w.Item("- ", w.Say("failure.line", string.Join(", ", bare.Select(f => w.Wording.Say(f.PartCalled)).Distinct(StringComparer.Ordinal)), w.Display.Bound(bare.Max(f => f.SpeedMetresPerSecond))));
         if (rig.Failures.FirstOrDefault(f => f.Jam is not null)?.Jam is { } jam)
-            w.Item("- ", w.Say("failure.jam", rig.Rig.Bridle!.Name, w.Display.Force(jam.LegLoad.Newtons), jam.Weakest, jam.Reserve is { } keeps ? Text.Fixed(keeps, 2) : "?"));
+            w.Item("- ", w.Say("failure.jam", rig.Rig.Bridle!.Name, w.Display.Force(jam.LegLoad.Newtons), w.Wording.Say(jam.WeakestCalled), jam.Reserve is { } keeps ? Text.Fixed(keeps, 2) : "?"));
     }
 
     private static void Attachment(ReportBuilder w, AttachmentLoad load)
@@ -110,7 +110,7 @@ internal static class AssessmentReportRig
 
     private static string Below(ReportBuilder w, RigCheck after)
     {
-        var names = after.Parts.Where(p => p.Reserve < p.Floor).Select(p => p.Name).ToList();
+        var names = after.Parts.Where(p => p.Reserve < p.Floor).Select(p => w.Wording.Say(p.Called)).ToList();
         return names.Count == 0 ? w.Say("remedy.none-below") : w.Say("remedy.still-below", string.Join(", ", names));
     }
 
@@ -118,7 +118,7 @@ internal static class AssessmentReportRig
     private static string Loads(ReportBuilder w, RigCheck after)
     {
         AttachmentLoad drawbar = after.DrawbarLoad, casualty = after.CasualtyLoad;
-        return w.Say("remedy.loads", w.Display.Force(drawbar.Procedure.Newtons), drawbar.Name, w.Display.Force(casualty.Procedure.Newtons), casualty.Name);
+        return w.Say("remedy.loads", w.Display.Force(drawbar.Procedure.Newtons), w.Wording.Say(drawbar.Called), w.Display.Force(casualty.Procedure.Newtons), w.Wording.Say(casualty.Called));
     }
 
     private static IEnumerable<string> Changed(ReportBuilder w, RigCheck before, RigCheck after)

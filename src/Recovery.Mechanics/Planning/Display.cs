@@ -50,10 +50,10 @@ internal sealed class Display
     /// <summary>A force as gear is marked: metric tonnes, or pounds.</summary>
     public string Marked(double newtons) => _imperial ? Text.Number(newtons / PhysicalConstants.NewtonsPerPoundForce, 3) + " lb" : Text.Number(newtons / (1000 * PhysicalConstants.StandardGravity), 3) + " t";
 
-    /// <summary>A recoil speed: one figure, rounded up.</summary>
-    public string UpTo(double metresPerSecond) => _imperial
-        ? "up to " + Text.Number(Rigging.FailureCase.RoundedUp(metresPerSecond / MetresPerSecondPerMilePerHour)) + " mph"
-        : "up to " + Text.Number(Rigging.FailureCase.RoundedUp(metresPerSecond)) + " m/s";
+    /// <summary>A bound on a recoil speed: one figure, rounded up.</summary>
+    public string Bound(double metresPerSecond) => _imperial
+        ? Text.Number(Rigging.FailureCase.RoundedUp(metresPerSecond / MetresPerSecondPerMilePerHour)) + " mph"
+        : Text.Number(Rigging.FailureCase.RoundedUp(metresPerSecond)) + " m/s";
 
     /// <summary>Message or remedy of a finding with its numbers in the units asked for.</summary>
     public string Fill(Finding finding, string template, string subject)

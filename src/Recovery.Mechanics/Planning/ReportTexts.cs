@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using Recovery.Mechanics.Lines;
 using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Resistance;
+using Recovery.Mechanics.Rigging;
 
 namespace Recovery.Mechanics.Planning;
 
@@ -20,7 +21,7 @@ internal static partial class ReportTexts
             for (var i = 0; i < table.Length; i += 2) all.Add(table[i], table[i + 1]);
         }
 
-        foreach (var room in (IReadOnlyList<PhraseTemplate>[])[BoundPhrases.All, MethodPhrases.All, TermPhrases.All, SelfPhrases.All, LinesPhrases.All, PlanningPhrases.All])
+        foreach (var room in (IReadOnlyList<PhraseTemplate>[])[BoundPhrases.All, MethodPhrases.All, TermPhrases.All, SelfPhrases.All, RiggingPhrases.All, LinesPhrases.All, PlanningPhrases.All])
         {
             foreach (var phrase in room) all.Add(phrase.Key, phrase.English);
         }

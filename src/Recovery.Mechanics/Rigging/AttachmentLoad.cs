@@ -84,11 +84,11 @@ public sealed record AttachmentLoad
     /// <summary>Gets the procedure peak of one side over the yield of the point; null where none is published.</summary>
     public double? YieldUtilisation => Point.Yield is { } yield ? Procedure.Newtons / yield.Newtons : null;
 
-    internal string Name => Sides == 1 ? Point.Name : Point.Name + ", each side";
+    internal Phrase Called => Sides == 1 ? Phrase.Name(Point.Name) : RiggingPhrases.EachSide.With(Point.Name);
 
     /// <summary>Gives the loads in one line, invariant culture.</summary>
     /// <returns>One side, and both together.</returns>
-    public override string ToString() => Name + ": steady " + Text.Kilonewtons(Steady.Newtons, 3) + ", procedure " + Text.Kilonewtons(Procedure.Newtons, 3) + ", careless " + Text.Kilonewtons(Careless.Newtons, 3)
+    public override string ToString() => Called + ": steady " + Text.Kilonewtons(Steady.Newtons, 3) + ", procedure " + Text.Kilonewtons(Procedure.Newtons, 3) + ", careless " + Text.Kilonewtons(Careless.Newtons, 3)
         + (Sides == 1 ? string.Empty : "; together " + Text.Kilonewtons(TotalSteady.Newtons, 3) + ", " + Text.Kilonewtons(TotalProcedure.Newtons, 3) + ", " + Text.Kilonewtons(TotalCareless.Newtons, 3));
 
     internal static AttachmentLoad OfDrawbar(Rig rig, in LineLoadOutput loads) => new(rig.Drawbar, 1, loads, 1, 0);
@@ -100,16 +100,16 @@ public sealed record AttachmentLoad
     {
         if (Point.Kind == AttachmentKind.Unidentified || Point.Forbidden) return;
         double steady = Steady.Kilonewtons, procedure = Procedure.Kilonewtons;
-        if (!Point.ApprovedByMaker) findings.Add(new Finding(RiggingFindings.AttachmentUnapproved, Name, procedure, unit: "kN"));
-        else if (Point.WorkingLoad is null && Point.Yield is null) findings.Add(new Finding(RiggingFindings.AttachmentNoNumber, Name, procedure, unit: "kN"));
-        Limit(Point.WorkingLoad, steady, RiggingFindings.AttachmentWorkingLoad, ", working load", findings);
-        Limit(Point.Yield, procedure, RiggingFindings.AttachmentYield, ", yield", findings);
+        if (!Point.ApprovedByMaker) findings.Add(new Finding(RiggingFindings.AttachmentUnapproved, Called, procedure, unit: "kN"));
+        else if (Point.WorkingLoad is null && Point.Yield is null) findings.Add(new Finding(RiggingFindings.AttachmentNoNumber, Called, procedure, unit: "kN"));
+        Limit(Point.WorkingLoad, steady, RiggingFindings.AttachmentWorkingLoad, RiggingPhrases.AtWorkingLoad, findings);
+        Limit(Point.Yield, procedure, RiggingFindings.AttachmentYield, RiggingPhrases.AtYield, findings);
     }
 
-    private void Limit(Force? limit, double load, FindingDefinition exceeded, string level, List<Finding> findings)
+    private void Limit(Force? limit, double load, FindingDefinition exceeded, PhraseTemplate level, List<Finding> findings)
     {
         if (limit is not { } most) return;
-        if (load > most.Kilonewtons) findings.Add(new Finding(exceeded, Name, load, most.Kilonewtons, "kN"));
-        else if (load * RigStrengthFindings.Near > most.Kilonewtons) findings.Add(new Finding(RiggingFindings.WithinTenPercent, Name + level, load, most.Kilonewtons, "kN"));
+        if (load > most.Kilonewtons) findings.Add(new Finding(exceeded, Called, load, most.Kilonewtons, "kN"));
+        else if (load * RigStrengthFindings.Near > most.Kilonewtons) findings.Add(new Finding(RiggingFindings.WithinTenPercent, level.With(Called), load, most.Kilonewtons, "kN"));
     }
 }

@@ -30,7 +30,7 @@ internal static class BridleInspection
     {
         AddGates(name, includedRadians, wideAngleAccepted, findings);
         if (eyeOpening is { } opening && Math.Round(opening.Degrees, 9) > EyeLimit) findings.Add(new Finding(RiggingFindings.EyeOpensWide, name, EyeLimit, opening.Degrees, "deg"));
-        else if (eyeOpening is { } near && near.Degrees * RigStrengthFindings.Near > EyeLimit) findings.Add(new Finding(RiggingFindings.BridleNearGate, "bight of the " + name + " in its eye", EyeLimit, near.Degrees, "deg"));
+        else if (eyeOpening is { } near && near.Degrees * RigStrengthFindings.Near > EyeLimit) findings.Add(new Finding(RiggingFindings.BridleNearGate, RiggingPhrases.BightNearGate.With(name), EyeLimit, near.Degrees, "deg"));
         AddRunning(name, findings);
     }
 

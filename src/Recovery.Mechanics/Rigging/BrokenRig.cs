@@ -42,7 +42,7 @@ internal sealed class BrokenRig
         {
             // A line that ran through a broken block lies slack from end to end.
             if (!link.EndsAt(node.Name)) continue;
-            var baggage = new LoosePiece { TornOff = node.Point is null ? null : "torn-off piece of the " + node.Name };
+            var baggage = new LoosePiece { TornOff = node.Point is null ? null : RiggingPhrases.TornOff.With(node.Name) };
             baggage.Take(node.Joiner);
             LoseEnd(link, node.Name, baggage);
         }

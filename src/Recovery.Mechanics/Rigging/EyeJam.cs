@@ -7,10 +7,10 @@ namespace Recovery.Mechanics.Rigging;
 /// <remarks>R/F of each part of that leg with the whole procedure peak on it. It has no acceptance level and raises no finding: it is shown beside the strap that runs out. Source: statics, rule of the trade.</remarks>
 public sealed record EyeJam
 {
-    internal EyeJam(double newtons, string weakest, double? reserve)
+    internal EyeJam(double newtons, Phrase weakest, double? reserve)
     {
         LegLoad = Force.FromNewtons(newtons);
-        Weakest = weakest;
+        WeakestCalled = weakest;
         Reserve = reserve;
     }
 
@@ -18,10 +18,12 @@ public sealed record EyeJam
     public Force LegLoad { get; }
 
     /// <summary>Gets the place of that leg that keeps least, or the first whose strength is not known.</summary>
-    public string Weakest { get; }
+    public string Weakest => WeakestCalled.ToString();
 
     /// <summary>Gets strength over load there; null where the strength is not known.</summary>
     public double? Reserve { get; }
+
+    internal Phrase WeakestCalled { get; }
 
     /// <summary>Gives the case in one line, invariant culture.</summary>
     /// <returns>Load of the leg and what its weakest place keeps.</returns>
@@ -40,6 +42,6 @@ public sealed record EyeJam
         }
 
         var least = check.Places[weakest].Strength;
-        return new(peak, check.Part(weakest).Name, double.IsNaN(least) ? null : least / peak);
+        return new(peak, check.Part(weakest).Called, double.IsNaN(least) ? null : least / peak);
     }
 }

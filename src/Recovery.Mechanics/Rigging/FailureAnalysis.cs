@@ -61,8 +61,8 @@ internal static class FailureAnalysis
         var own = Joins(rig.Parts[i]) ? i : -1;
         var before = Hardware(rig, FirstLine(rig, 0, i), i, own);
         var after = Hardware(rig, i + 1, LastLine(rig, i, end) + 1, own);
-        cases.Add(Chain(rig.Parts[i].Name, "the puller", before, springs.On(rig, 0, own >= 0 ? i : i - 1), springs, "the piece on the drawbar recoils to the puller and past it", BrokenOff(rig.Parts[i])));
-        cases.Add(Chain(rig.Parts[i].Name, "the stuck machine", after, springs.On(rig, own >= 0 ? i : i + 1, rig.BridleIndex >= 0 ? end : end - 1), springs, "the piece on the casualty recoils to the stuck machine and past it", BrokenOff(rig.Parts[i])));
+        cases.Add(Chain(Phrase.Name(rig.Parts[i].Name), RiggingPhrases.Puller, before, springs.On(rig, 0, own >= 0 ? i : i - 1), springs, "the piece on the drawbar recoils to the puller and past it", BrokenOff(rig.Parts[i])));
+        cases.Add(Chain(Phrase.Name(rig.Parts[i].Name), RiggingPhrases.Casualty, after, springs.On(rig, own >= 0 ? i : i + 1, rig.BridleIndex >= 0 ? end : end - 1), springs, "the piece on the casualty recoils to the stuck machine and past it", BrokenOff(rig.Parts[i])));
     }
 
     /// <summary>A bridle leg or a part of one side lets go: the strap runs out of the eye with what hangs on its loose end or jams there, and what is left on the casualty recoils to it.</summary>
@@ -70,7 +70,7 @@ internal static class FailureAnalysis
     {
         var part = rig.Parts[i];
         var own = Joins(part) ? i : -1;
-        LoseEnd(part.Name, () => Hardware(rig, rig.BridleIndex + 1, i, own), springs.On(rig, rig.BridleIndex, own >= 0 ? i : i - 1), springs, jam, BrokenOff(part), cases);
+        LoseEnd(Phrase.Name(part.Name), () => Hardware(rig, rig.BridleIndex + 1, i, own), springs.On(rig, rig.BridleIndex, own >= 0 ? i : i - 1), springs, jam, BrokenOff(part), cases);
         var last = i;
         for (var k = i + 1; k < rig.Parts.Count; k++)
         {
@@ -80,14 +80,14 @@ internal static class FailureAnalysis
         // What sits on the casualty itself stays there; a failed fitting with no line behind it is tied to nothing.
         if (last == i && own < 0 && !part.IsLine) return;
         var left = Hardware(rig, i + 1, last + 1, own);
-        cases.Add(Chain(part.Name, "the stuck machine", left, springs.OnLeg(rig, i, own >= 0 ? i : i + 1), springs, last == i && own >= 0 ? "its pieces are tied to nothing and fly both ways" : "the piece on the casualty recoils to the stuck machine and past it", BrokenOff(part)));
+        cases.Add(Chain(Phrase.Name(part.Name), RiggingPhrases.Casualty, left, springs.OnLeg(rig, i, own >= 0 ? i : i + 1), springs, last == i && own >= 0 ? "its pieces are tied to nothing and fly both ways" : "the piece on the casualty recoils to the stuck machine and past it", BrokenOff(part)));
     }
 
     /// <summary>A bridle lost an end: it runs out through the eye, or jams in it.</summary>
-    private static void LoseEnd(string part, Func<Steel> hardware, in Tie tie, Springs springs, EyeJam jam, string? tornOff, List<FailureCase> cases)
+    private static void LoseEnd(Phrase part, Func<Steel> hardware, in Tie tie, Springs springs, EyeJam jam, Phrase? tornOff, List<FailureCase> cases)
     {
         cases.Add(RunsOut(part, hardware(), springs, tornOff));
-        cases.Add(Chain(part, "the puller", hardware(), tie, springs, "the bridle jams in the eye: the loose part hangs on the line, the other leg takes the whole pull at once", tornOff).WithJam(jam));
+        cases.Add(Chain(part, RiggingPhrases.Puller, hardware(), tie, springs, "the bridle jams in the eye: the loose part hangs on the line, the other leg takes the whole pull at once", tornOff).WithJam(jam));
     }
 
     // An attachment that lets go leaves a piece of itself on the line: steel of which nobody knows the mass.
@@ -96,17 +96,17 @@ internal static class FailureAnalysis
         var all = rig.Parts.Count;
         if (jam is not null)
         {
-            LoseEnd(rig.Casualty.Name + ", one side", () => Hardware(rig, rig.BridleIndex + 1, all, -1), springs.On(rig, rig.BridleIndex, all - 1), springs, jam, TornOff(rig.Casualty), cases);
+            LoseEnd(RiggingPhrases.OneSide.With(rig.Casualty.Name), () => Hardware(rig, rig.BridleIndex + 1, all, -1), springs.On(rig, rig.BridleIndex, all - 1), springs, jam, TornOff(rig.Casualty), cases);
             return;
         }
 
-        cases.Add(Chain(rig.Casualty.Name, "the puller", Hardware(rig, FirstLine(rig, 0, all), all, -1), springs.On(rig, 0, all - 1), springs, "the whole line recoils to the puller and past it, with the piece of the " + rig.Casualty.Name + " that tore off", TornOff(rig.Casualty)));
+        cases.Add(Chain(Phrase.Name(rig.Casualty.Name), RiggingPhrases.Puller, Hardware(rig, FirstLine(rig, 0, all), all, -1), springs.On(rig, 0, all - 1), springs, "the whole line recoils to the puller and past it, with the piece of the " + rig.Casualty.Name + " that tore off", TornOff(rig.Casualty)));
     }
 
     private static void AtDrawbar(Rig rig, int end, Springs springs, List<FailureCase> cases) =>
-        cases.Add(Chain(rig.Drawbar.Name, "the stuck machine", Hardware(rig, 0, LastLine(rig, -1, end) + 1, -1), springs.On(rig, 0, rig.BridleIndex >= 0 ? end : end - 1), springs, "the whole line recoils to the stuck machine and past it, with the piece of the " + rig.Drawbar.Name + " that tore off", TornOff(rig.Drawbar)));
+        cases.Add(Chain(Phrase.Name(rig.Drawbar.Name), RiggingPhrases.Casualty, Hardware(rig, 0, LastLine(rig, -1, end) + 1, -1), springs.On(rig, 0, rig.BridleIndex >= 0 ? end : end - 1), springs, "the whole line recoils to the stuck machine and past it, with the piece of the " + rig.Drawbar.Name + " that tore off", TornOff(rig.Drawbar)));
 
-    private static string TornOff(AttachmentPoint point) => "torn-off piece of the " + point.Name;
+    private static Phrase TornOff(AttachmentPoint point) => RiggingPhrases.TornOff.With(point.Name);
 
     /// <summary>Steel that flies, whether anybody weighed it or not.</summary>
     private static bool IsSteel(RigPart part) => part is Shackle or SnatchBlock or Rigging.Chain or WireRope;
@@ -114,9 +114,9 @@ internal static class FailureAnalysis
     private static bool Joins(RigPart part) => part is Shackle or SnatchBlock;
 
     /// <summary>A chain or wire rope parts somewhere: anything from one link to all of it is then on the end.</summary>
-    private static string? BrokenOff(RigPart part) => part is Rigging.Chain or WireRope ? LoosePiece.BrokenOff(part.Name) : null;
+    private static Phrase? BrokenOff(RigPart part) => part is Rigging.Chain or WireRope ? RiggingPhrases.BrokenOff.With(part.Name) : null;
 
-    private static FailureCase Chain(string part, string towards, Steel hardware, in Tie tie, Springs springs, string why, string? tornOff = null)
+    private static FailureCase Chain(Phrase part, Phrase towards, Steel hardware, in Tie tie, Springs springs, string why, Phrase? tornOff = null)
     {
         // More mass is slower: the bound with what is known of it holds for a torn-off piece as well. What is tied to no line has the energy bound alone.
         var speed = !(hardware.Lumps > 0) ? Math.Max(RecoilKernel.Line(tie.SoftForce, tie.SoftImpedance), RecoilKernel.Line(tie.StiffForce, tie.StiffImpedance))
@@ -128,12 +128,12 @@ internal static class FailureAnalysis
         return new FailureCase(part, towards, hardware.Names.AsReadOnly(), hardware.Kilograms, tornOff is null && hardware.Weighed, springs.Energy, speed, why);
     }
 
-    private static FailureCase RunsOut(string part, Steel hardware, Springs springs, string? tornOff = null)
+    private static FailureCase RunsOut(Phrase part, Steel hardware, Springs springs, Phrase? tornOff = null)
     {
         // The loose end moves twice as fast as the eye: with a known mass the energy bounds it, without one twice the speed of the line, the bridle's own impedance counted.
         var speed = hardware.Lumps > 0 ? springs.EnergyOnly(hardware.Lumps) : RecoilKernel.LooseBridleEnd(springs.Line);
         if (tornOff is not null) hardware.Names.Add(tornOff);
-        return new FailureCase(part, "the puller", hardware.Names.AsReadOnly(), hardware.Kilograms, tornOff is null && hardware.Weighed, springs.Energy, speed, "the bridle runs out through the eye, its loose end at twice the speed of the eye");
+        return new FailureCase(part, RiggingPhrases.Puller, hardware.Names.AsReadOnly(), hardware.Kilograms, tornOff is null && hardware.Weighed, springs.Energy, speed, "the bridle runs out through the eye, its loose end at twice the speed of the eye");
     }
 
     private static Steel Hardware(Rig rig, int from, int to, int own)
@@ -169,7 +169,7 @@ internal static class FailureAnalysis
     /// <summary>Steel on a free end. A chain or wire rope is heavy and is a line all the same: its mass is shown, and its own end is bounded as the end of a line, by no more mass than its fittings have.</summary>
     private sealed class Steel
     {
-        public List<string> Names { get; } = [];
+        public List<Phrase> Names { get; } = [];
 
         /// <summary>Mass of everything, kg.</summary>
         public double Kilograms { get; private set; }
@@ -182,8 +182,9 @@ internal static class FailureAnalysis
 
         public void Take(RigPart part)
         {
-            if (!IsSteel(part) || Names.Contains(part.Name)) return;
-            Names.Add(part.Name);
+            var name = Phrase.Name(part.Name);
+            if (!IsSteel(part) || Names.Contains(name)) return;
+            Names.Add(name);
             Kilograms += part.SteelKilograms;
             Weighed &= part.SteelKilograms > 0;
             if (!part.IsLine) Lumps += part.SteelKilograms;

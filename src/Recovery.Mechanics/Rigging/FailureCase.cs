@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using System.Linq;
 using Recovery.Mechanics.Provenance;
 using UnitsNet;
 
@@ -8,12 +9,13 @@ namespace Recovery.Mechanics.Rigging;
 /// <remarks>All the energy of the line is counted for that side, nothing lost, no credit for weights or blankets. Speeds are bounds along the line; a whipping tip can be faster. People in cabs on the line of pull are in the way of every one of them.</remarks>
 public sealed record FailureCase
 {
-    internal FailureCase(string part, string towards, IReadOnlyList<string> hardware, double kilograms, bool massIsComplete, double joules, double metresPerSecond, string why)
+    internal FailureCase(Phrase part, Phrase towards, IReadOnlyList<Phrase> hardware, double kilograms, bool massIsComplete, double joules, double metresPerSecond, string why)
     {
         MassIsComplete = massIsComplete;
-        Part = part;
-        Towards = towards;
-        Hardware = hardware;
+        PartCalled = part;
+        TowardsCalled = towards;
+        HardwareCalled = hardware;
+        Hardware = hardware.Select(h => h.ToString()).ToList().AsReadOnly();
         HardwareMass = Mass.FromKilograms(kilograms);
         StoredEnergy = Energy.FromJoules(joules);
         SpeedMetresPerSecond = metresPerSecond;
@@ -21,10 +23,10 @@ public sealed record FailureCase
     }
 
     /// <summary>Gets the part that lets go.</summary>
-    public string Part { get; }
+    public string Part => PartCalled.ToString();
 
     /// <summary>Gets whom the free end flies towards and past.</summary>
-    public string Towards { get; }
+    public string Towards => TowardsCalled.ToString();
 
     /// <summary>Gets the hardware on the free end; empty where only the line itself recoils.</summary>
     public IReadOnlyList<string> Hardware { get; }
@@ -58,6 +60,12 @@ public sealed record FailureCase
     /// <summary>Gives the case in one line, invariant culture.</summary>
     /// <returns>Part, hardware, speed and direction.</returns>
     public override string ToString() => Part + " lets go: " + (Hardware.Count == 0 ? "the line itself" : string.Join(", ", Hardware)) + ", " + SpeedText + " towards " + Towards + (Jam is null ? string.Empty : "; " + Jam);
+
+    internal Phrase PartCalled { get; }
+
+    internal Phrase TowardsCalled { get; }
+
+    internal IReadOnlyList<Phrase> HardwareCalled { get; }
 
     internal FailureCase WithJam(EyeJam jam) => this with { Jam = jam };
 

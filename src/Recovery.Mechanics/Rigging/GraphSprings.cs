@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using Recovery.Mechanics.Lines;
+using Recovery.Mechanics.Provenance;
 
 namespace Recovery.Mechanics.Rigging;
 
@@ -24,7 +25,7 @@ internal sealed class GraphSprings
     public FailureCase Case(string part, LoosePiece piece, IReadOnlyList<string> supports)
     {
         var complete = piece.TornOff is null;
-        List<string> hardware = [.. piece.Hardware];
+        List<Phrase> hardware = piece.Hardware.ConvertAll(Phrase.Name);
         if (piece.TornOff is { } torn) hardware.Add(torn);
         // Chain and wire rope on it are steel too: their mass is shown, their ends are bounded as ends of a line.
         var kilograms = piece.Kilograms;
@@ -33,10 +34,10 @@ internal sealed class GraphSprings
             var parted = link.Part.Name == part;
             complete &= !parted;
             if (!parted) kilograms += link.Part.SteelKilograms;
-            hardware.Add(parted ? LoosePiece.BrokenOff(part) : link.Part.Name);
+            hardware.Add(parted ? RiggingPhrases.BrokenOff.With(part) : Phrase.Name(link.Part.Name));
         }
 
-        var failure = new FailureCase(part, Towards(supports), hardware.AsReadOnly(), kilograms, complete, Math.Max(_soft.Energy, _stiff.Energy), Math.Max(_soft.Speed(piece), _stiff.Speed(piece)), Why(piece, supports));
+        var failure = new FailureCase(Phrase.Name(part), Phrase.Name(Towards(supports)), hardware.AsReadOnly(), kilograms, complete, Math.Max(_soft.Energy, _stiff.Energy), Math.Max(_soft.Speed(piece), _stiff.Speed(piece)), Why(piece, supports));
         // Of a strap that parted somewhere either end may be the one that holds: the worse counts.
         var jams = piece.Lost.Select(lost => _jammed.Of(lost.Link, lost.End)).Where(jam => jam is not null).OrderBy(jam => jam!.Reserve ?? 0).ToList();
         return jams.Count == 0 ? failure : failure.WithJam(jams[0]!);

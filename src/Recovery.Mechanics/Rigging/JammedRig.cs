@@ -47,7 +47,7 @@ internal sealed class JammedRig
             var leg = Leg(rig, left, held);
             var places = RigGraphCheck.PartsOf(rig, _policy, _wear, envelope).Where(p => leg.Contains(p.Part.Name)).ToList();
             var weakest = places.FirstOrDefault(p => p.Reserve is null) ?? places.OrderBy(p => p.Reserve).FirstOrDefault();
-            return weakest is null ? null : new EyeJam(places.First(p => ReferenceEquals(p.Part, left.Part)).Procedure.Newtons, weakest.Part.Name, weakest.Reserve);
+            return weakest is null ? null : new EyeJam(places.First(p => ReferenceEquals(p.Part, left.Part)).Procedure.Newtons, Phrase.Name(weakest.Part.Name), weakest.Reserve);
         }
         catch (SolverException)
         {

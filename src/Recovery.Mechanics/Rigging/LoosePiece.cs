@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using Recovery.Mechanics.Provenance;
 
 namespace Recovery.Mechanics.Rigging;
 
@@ -15,7 +16,7 @@ internal sealed class LoosePiece
     public double Kilograms { get; set; }
 
     /// <summary>Piece of an attachment that tore off with it; null where none did.</summary>
-    public string? TornOff { get; set; }
+    public Phrase? TornOff { get; set; }
 
     /// <summary>Whether it is on the loose end of a strap that runs out of its eye.</summary>
     public bool RunsOut { get; set; }
@@ -25,9 +26,6 @@ internal sealed class LoosePiece
 
     /// <summary>Whether several lines hang together on it, so that no rule for a single chain holds.</summary>
     public bool Branches { get; set; }
-
-    /// <summary>What remains on the end where a chain or wire rope parted.</summary>
-    public static string BrokenOff(string name) => "broken-off piece of the " + name;
 
     public void Take(RigPart? joiner)
     {

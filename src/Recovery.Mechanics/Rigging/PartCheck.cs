@@ -29,7 +29,7 @@ public sealed record PartCheck
     public PlaceKind Kind => _place.Kind;
 
     /// <summary>Gets the name of the place in words.</summary>
-    public string Name => NameOf(Part, Kind, _runs);
+    public string Name => Called.ToString();
 
     /// <summary>Gets the share of the line load it carries, the upper end of friction.</summary>
     public double Share => _place.Share;
@@ -89,6 +89,9 @@ public sealed record PartCheck
 
     internal RigOutcome Outcome => _outcome;
 
+    /// <summary>The name of the place, for a translation.</summary>
+    internal Phrase Called => NameOf(Part, Kind, _runs);
+
     /// <summary>Gives the check in one line, invariant culture.</summary>
     /// <returns>Name, load and reserve.</returns>
     public override string ToString() => Name + ": " + Text.Kilonewtons(Procedure.Newtons, 3) + ", reserve " + (Reserve is { } reserve ? Text.Number(reserve, 3) : "unknown");
@@ -98,11 +101,10 @@ public sealed record PartCheck
     private static double? Finite(double value) => double.IsNaN(value) || double.IsInfinity(value) ? null : value;
 
     /// <summary>The name of a place of a part.</summary>
-    internal static string NameOf(RigPart part, PlaceKind kind, bool runs) => kind switch
+    internal static Phrase NameOf(RigPart part, PlaceKind kind, bool runs) => kind switch
     {
-        PlaceKind.Bight when runs => part.Name + ", bight in the eye (0.5)",
-        PlaceKind.Bight => part.Name + ", eye on the bight (0.5)",
-        PlaceKind.BightWithFigure => part.Name + ", bight (maker's figure)",
-        _ => part is Bridle ? part.Name + ", leg" : part.Name,
+        PlaceKind.Bight => (runs ? RiggingPhrases.BightInEye : RiggingPhrases.EyeOnBight).With(part.Name),
+        PlaceKind.BightWithFigure => RiggingPhrases.BightWithFigure.With(part.Name),
+        _ => part is Bridle ? RiggingPhrases.Leg.With(part.Name) : Phrase.Name(part.Name),
     };
 }

@@ -16,7 +16,7 @@ public sealed class RigCheck
 {
     private readonly RigPlace[] _places;
     private readonly RigOutcome[] _outcomes;
-    private readonly string?[] _names;
+    private readonly Phrase?[] _names;
     private readonly LineLoads _loads;
 
     internal RigCheck(Rig rig, DesignFactorPolicy policy, LineLoads loads, RigPlace[] places, RigOutcome[] outcomes)
@@ -26,7 +26,7 @@ public sealed class RigCheck
         _loads = loads;
         _places = places;
         _outcomes = outcomes;
-        _names = new string?[places.Length];
+        _names = new Phrase?[places.Length];
     }
 
     /// <summary>Gets the rig.</summary>
@@ -172,7 +172,7 @@ public sealed class RigCheck
     internal PartCheck Part(int i) => new(Rig.Parts[_places[i].Part], _places[i], _outcomes[i], _loads.Output.Steady, _loads.Output.Procedure, _loads.Output.Careless);
 
     /// <summary>The name of a place, made once.</summary>
-    internal string PlaceName(int i) => _names[i] ??= PartCheck.NameOf(Rig.Parts[_places[i].Part], _places[i].Kind, Rig.Parts[_places[i].Part] is Bridle);
+    internal Phrase PlaceName(int i) => _names[i] ??= PartCheck.NameOf(Rig.Parts[_places[i].Part], _places[i].Kind, Rig.Parts[_places[i].Part] is Bridle);
 
     internal void AddFindings(List<Finding> findings) => RigStrengthFindings.Add(this, findings);
 

@@ -20,7 +20,7 @@ internal static class RigGraphFindings
 
         foreach (var steel in MetalJoiners.Of(check.Graph)) findings.Add(new Finding(RiggingFindings.MetalJoiner, steel));
         if (IsLowStretch(check.Graph)) findings.Add(new Finding(GearFindings.LowStretch, check.Graph.Links[0].Part.Name));
-        RigStrengthFindings.Add(check.Places, check.Outcomes, check.Loads, i => check.Parts[i].Name, false, findings);
+        RigStrengthFindings.Add(check.Places, check.Outcomes, check.Loads, i => check.Parts[i].Called, false, findings);
         foreach (var attachment in check.Attachments) attachment.AddFindings(findings);
         // Without the list of failures nobody knows how fast.
         foreach (var steel in check.SteelOnFreeEnds) findings.Add(check.Failures.Count > 0 ? FailureAnalysis.SteelFinding(check.Failures, steel) : new Finding(RiggingFindings.SteelOnFreeEnd, steel));

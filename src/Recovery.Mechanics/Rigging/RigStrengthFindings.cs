@@ -14,7 +14,7 @@ internal static class RigStrengthFindings
     public static void Add(RigCheck check, List<Finding> findings) => Add(check.Places, check.Outcomes, check.Loads.Output, check.PlaceName, check.Loads.Procedure.SecondPull is null, findings);
 
     /// <summary>The same for any arrangement.</summary>
-    public static void Add(RigPlace[] places, RigOutcome[] outcomes, in LineLoadOutput loads, Func<int, string> name, bool secondPullOpen, List<Finding> findings)
+    public static void Add(RigPlace[] places, RigOutcome[] outcomes, in LineLoadOutput loads, Func<int, Phrase> name, bool secondPullOpen, List<Finding> findings)
     {
         // Where the procedure is the careless take-up or worse, its own levels already say all of it.
         var weakest = loads.Careless > loads.Procedure ? Careless(outcomes, name, findings) : -1;
@@ -26,7 +26,7 @@ internal static class RigStrengthFindings
             if (double.IsNaN(p.Strength))
             {
                 // A strength that nobody knows is a stop; most parts have one of their own by then, with the reason.
-                if (!findings.Exists(f => f.Severity == Severity.Stop && (name(i) + ",").StartsWith(f.Subject + ",", StringComparison.Ordinal))) findings.Add(new Finding(RiggingFindings.RatingUnknown, name(i)));
+                if (!findings.Exists(f => f.Severity == Severity.Stop && (name(i).ToString() + ",").StartsWith(f.Subject + ",", StringComparison.Ordinal))) findings.Add(new Finding(RiggingFindings.RatingUnknown, name(i)));
                 continue;
             }
 
@@ -40,7 +40,7 @@ internal static class RigStrengthFindings
     }
 
     /// <summary>Places in the order of their careless reserve: those that would part, those that keep too little, those that keep it by less than a tenth. Gives the weakest.</summary>
-    private static int Careless(RigOutcome[] outcomes, Func<int, string> name, List<Finding> findings)
+    private static int Careless(RigOutcome[] outcomes, Func<int, Phrase> name, List<Finding> findings)
     {
         const double Parts = 1;
         int weakest = -1, start = findings.Count;
@@ -52,7 +52,7 @@ internal static class RigStrengthFindings
             if (reserve >= Near * RigKernel.CarelessFloor) continue;
             var finding = reserve < Parts ? new Finding(RiggingFindings.CarelessParts, name(i), Parts, reserve)
                 : reserve < RigKernel.CarelessFloor ? new Finding(RiggingFindings.CarelessLow, name(i), RigKernel.CarelessFloor, reserve)
-                : new Finding(RiggingFindings.WithinTenPercent, name(i) + ", careless take-up", RigKernel.CarelessFloor, reserve);
+                : new Finding(RiggingFindings.WithinTenPercent, RiggingPhrases.AtCareless.With(name(i)), RigKernel.CarelessFloor, reserve);
             var k = findings.Count;
             while (k > start && findings[k - 1].Available > reserve) k--;
             findings.Insert(k, finding);
@@ -61,14 +61,14 @@ internal static class RigStrengthFindings
         return weakest;
     }
 
-    private static void Peak(in LineLoadOutput loads, Func<int, string> name, int i, in RigPlace p, in RigOutcome o, List<Finding> findings)
+    private static void Peak(in LineLoadOutput loads, Func<int, Phrase> name, int i, in RigPlace p, in RigOutcome o, List<Finding> findings)
     {
         if (p.Kind == PlaceKind.Bight)
         {
             findings.Add(o.Reserve < p.Floor
                 ? new Finding(RiggingFindings.BightBelow, name(i), p.Floor, o.Reserve)
                 : new Finding(RiggingFindings.BightNoEvidence, name(i), p.Floor, o.Reserve));
-            if (o.Reserve >= p.Floor && o.Reserve < Near * p.Floor) findings.Add(new Finding(RiggingFindings.WithinTenPercent, name(i) + ", stop level", p.Floor, o.Reserve));
+            if (o.Reserve >= p.Floor && o.Reserve < Near * p.Floor) findings.Add(new Finding(RiggingFindings.WithinTenPercent, RiggingPhrases.AtStop.With(name(i)), p.Floor, o.Reserve));
             return;
         }
 
@@ -83,17 +83,17 @@ internal static class RigStrengthFindings
             findings.Add(p.Kind == PlaceKind.Shackle
                 ? new Finding(RiggingFindings.ShacklePeak, name(i), p.Share * loads.Procedure / 1000, p.PeakLimit / 1000, "kN")
                 : new Finding(RiggingFindings.PartialFactors, name(i), p.Full, o.Reserve));
-            if (o.Reserve < Near * p.Floor) findings.Add(new Finding(RiggingFindings.WithinTenPercent, name(i) + ", stop level", p.Floor, o.Reserve));
+            if (o.Reserve < Near * p.Floor) findings.Add(new Finding(RiggingFindings.WithinTenPercent, RiggingPhrases.AtStop.With(name(i)), p.Floor, o.Reserve));
         }
         else if (o.PeakUtilisation * Near > 1)
         {
             findings.Add(p.Kind == PlaceKind.Shackle
-                ? new Finding(RiggingFindings.WithinTenPercent, name(i) + ", limit on its peak", p.Share * loads.Procedure / 1000, p.PeakLimit / 1000, "kN")
-                : new Finding(RiggingFindings.WithinTenPercent, name(i) + ", full factors", p.Full, o.Reserve));
+                ? new Finding(RiggingFindings.WithinTenPercent, RiggingPhrases.AtPeak.With(name(i)), p.Share * loads.Procedure / 1000, p.PeakLimit / 1000, "kN")
+                : new Finding(RiggingFindings.WithinTenPercent, RiggingPhrases.AtFull.With(name(i)), p.Full, o.Reserve));
         }
     }
 
-    private static void Rated(in LineLoadOutput loads, Func<int, string> name, int i, in RigPlace p, in RigOutcome o, List<Finding> findings)
+    private static void Rated(in LineLoadOutput loads, Func<int, Phrase> name, int i, in RigPlace p, in RigOutcome o, List<Finding> findings)
     {
         if (p.Kind == PlaceKind.Bight) return;
         double steady = p.Share * loads.Steady / 1000, allowed = p.Rated / 1000;
@@ -108,7 +108,7 @@ internal static class RigStrengthFindings
         }
         else if (o.RatedUtilisation * Near > 1)
         {
-            findings.Add(new Finding(RiggingFindings.WithinTenPercent, name(i) + ", rated check", steady, allowed, "kN"));
+            findings.Add(new Finding(RiggingFindings.WithinTenPercent, RiggingPhrases.AtRated.With(name(i)), steady, allowed, "kN"));
         }
     }
 }

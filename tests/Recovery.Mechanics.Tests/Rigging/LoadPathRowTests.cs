@@ -283,7 +283,7 @@ public class LoadPathRowTests
     {
         Assert.Equal("false|true", row.Word("second_pull_declared"));
         var open = Place(PlaceKind.Strap, 9, 4.225, 0.5, 9, row.SiList("R_over_F")[0], out var places, out var outcomes, out var loads);
-        RigStrengthFindings.Add(places, outcomes, loads, _ => "part", true, open);
+        RigStrengthFindings.Add(places, outcomes, loads, _ => Provenance.Phrase.Name("part"), true, open);
         row.MatchesWord("level", Worst(open) + "|" + Level(PlaceKind.Strap, row.SiList("R_over_F")[1], 4.225, 0.5, 9));
     }
 
@@ -295,7 +295,7 @@ public class LoadPathRowTests
         row.MatchesWord("says_so", string.Join("|", row.SiList("R_over_F").Select(r =>
         {
             var findings = Place(PlaceKind.Strap, r, 4.225, 0.5, 9, 9, out var places, out var outcomes, out var loads);
-            RigStrengthFindings.Add(places, outcomes, loads, _ => "part", false, findings);
+            RigStrengthFindings.Add(places, outcomes, loads, _ => Provenance.Phrase.Name("part"), false, findings);
             return findings.Any(f => f.Id == "rig.within-ten-percent") ? "true" : "false";
         })));
     }
@@ -345,7 +345,7 @@ public class LoadPathRowTests
     private static string Level(PlaceKind kind, double reserve, double full, double rated, double careless)
     {
         var findings = Place(kind, reserve, full, rated, careless, 9, out var places, out var outcomes, out var loads);
-        RigStrengthFindings.Add(places, outcomes, loads, _ => "part", false, findings);
+        RigStrengthFindings.Add(places, outcomes, loads, _ => Provenance.Phrase.Name("part"), false, findings);
         return Worst(findings);
     }
 

@@ -65,7 +65,7 @@ public class UnknownPartTests
         List<Finding> Found(params Finding[] before)
         {
             var findings = before.ToList();
-            RigStrengthFindings.Add(places, outcomes, loads.Output, _ => "axle strap left", false, findings);
+            RigStrengthFindings.Add(places, outcomes, loads.Output, _ => Provenance.Phrase.Name("axle strap left"), false, findings);
             return findings;
         }
 
