@@ -220,6 +220,32 @@ public class WorkedRigTests
     }
 
     [Fact]
+    public void A_pass_by_a_hair_names_what_it_passes()
+    {
+        var load = Check().CasualtyLoad;
+        var point = new AttachmentPoint("front axle", AttachmentKind.FrontAxle, true) { WorkingLoad = Force.FromNewtons(load.Steady.Newtons * 1.05), Yield = Force.FromNewtons(load.Procedure.Newtons * 1.05) };
+        var rig = new Rig(ReferenceRigs.Worked().Drawbar, ReferenceRigs.Worked().Parts, point);
+        var findings = new List<Finding>();
+        RigCheck.Of(rig, DesignFactorPolicy.SlowPull, ReferenceRigs.Loads(rig)).CasualtyLoad.AddFindings(findings);
+        Assert.Equal(["front axle, each side, working load", "front axle, each side, yield"], findings.Select(f => f.Subject));
+
+        // A shackle at 0.95 of the limit on its peak.
+        RigPlace[] places = [new RigPlace { Kind = PlaceKind.Shackle, Strength = 1000, Share = 1, Rated = 1000, Full = 3, Floor = 2.3, PeakLimit = 105 }];
+        var outcomes = new RigOutcome[1];
+        var loads = new Recovery.Mechanics.Lines.LineLoadOutput { Steady = 80, Procedure = 100, Careless = 100, SecondProcedure = 100 };
+        RigKernel.Evaluate(places, loads, outcomes);
+        findings.Clear();
+        RigStrengthFindings.Add(places, outcomes, loads, _ => Phrase.Name("shackle"), false, findings);
+        Assert.Equal(["shackle, limit on its peak"], findings.Select(f => f.Subject));
+
+        // Between 18.2 and 20 degrees, of the 20 that a soft eye bears.
+        findings.Clear();
+        var bridle = Enumerable.Range(5, 200).Select(i => ReferenceRigs.Worked().Bridle!.WithEye(Length.FromMeters(0.01 * i), Length.FromMeters(0.1))).First(b => b.EyeOpening!.Value.Degrees is > 18.3 and < 19.9);
+        BridleInspection.Add(bridle, findings);
+        Assert.Contains("bight of the bridle in its eye", findings.Select(f => f.Subject));
+    }
+
+    [Fact]
     public void A_bight_just_above_its_level_says_so()
     {
         // R/F of the strap's eye with 0.5 is 1.577 at 2 km/h; the second pull 1.42; 1.25 x 1.1 = 1.375 lies at a peak of 181.9 kN, a gear of 3.09 km/h.
