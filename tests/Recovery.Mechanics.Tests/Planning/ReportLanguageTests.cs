@@ -199,7 +199,8 @@ public class ReportLanguageTests
             new Machine("sprayer", [new Axle("front", M(0), 2, tyre, true, M(2)), new Axle("rear", M(-4), 2, tyre, true, M(2))], [new NamedLoad("body", Mass.FromTonnes(16.3), M(-2), M(1.5)), new NamedLoad("cargo", Mass.FromTonnes(16.3), M(-2), M(1.5), LoadKind.Payload)]),
             Soil.FromConeIndex(KPa(coneIndex), Frac(1)),
             [M(0.1), M(0.1)],
-            PullDirection.Rearwards) { Grade = Grade.FromPercent(percent), EntryGrade = Grade.FromPercent(5) };
+            PullDirection.Rearwards)
+        { Grade = Grade.FromPercent(percent), EntryGrade = Grade.FromPercent(5) };
     }
 
     private static StuckMachine Shallow(StuckMachine stuck, bool driven) => new(stuck.Machine.WithAxles(stuck.Machine.Axles.Select(a => a.WithDriven(driven))), stuck.Soil, stuck.Machine.Axles.Select(_ => M(0.05)), PullDirection.Rearwards);

@@ -43,15 +43,15 @@ public class SelfPhraseTests
     {
         var s = StuckHarvester();
         foreach (var driven in new[] { 0, 1, 2, 4, 7 })
-        foreach (var grade in new[] { -30.0, 0, 2, 20, 45 })
-        foreach (var index in new[] { 60.0, 300, 900, 3000 })
-        foreach (var depth in new[] { 0.02, 0.1, 0.5 })
-        {
-            var machine = s.Machine.WithAxles(s.Machine.Axles.Select((a, i) => a.WithDriven((driven & (1 << i)) != 0)));
-            var stuck = new StuckMachine(machine, Soil.FromConeIndex(KPa(index), Frac(0.7)), machine.Axles.Select(_ => M(depth)), PullDirection.Rearwards) { Grade = Grade.FromPercent(grade), Belly = depth > 0.3 ? new Belly(M(3), M(1.6), M(0.15)) : null };
-            yield return stuck;
-            if (depth > 0.3) yield return stuck.WithWheels(WheelMotion.Locked).WithBelly(null).WithExitSlope(Angle.FromDegrees(3));
-        }
+            foreach (var grade in new[] { -30.0, 0, 2, 20, 45 })
+                foreach (var index in new[] { 60.0, 300, 900, 3000 })
+                    foreach (var depth in new[] { 0.02, 0.1, 0.5 })
+                    {
+                        var machine = s.Machine.WithAxles(s.Machine.Axles.Select((a, i) => a.WithDriven((driven & (1 << i)) != 0)));
+                        var stuck = new StuckMachine(machine, Soil.FromConeIndex(KPa(index), Frac(0.7)), machine.Axles.Select(_ => M(depth)), PullDirection.Rearwards) { Grade = Grade.FromPercent(grade), Belly = depth > 0.3 ? new Belly(M(3), M(1.6), M(0.15)) : null };
+                        yield return stuck;
+                        if (depth > 0.3) yield return stuck.WithWheels(WheelMotion.Locked).WithBelly(null).WithExitSlope(Angle.FromDegrees(3));
+                    }
 
         // A payload far behind the last axle, and a small belly that takes the whole load of one axle.
         var tail = new Machine("tail-heavy", s.Machine.Axles, [new NamedLoad("body", Mass.FromTonnes(20), M(-1.5), M(1.5)), new NamedLoad("cargo", Mass.FromTonnes(8), M(-9), M(2), LoadKind.Payload), new NamedLoad("feather", Mass.FromTonnes(0.01), M(-3), M(2), LoadKind.Payload)]);
@@ -62,15 +62,15 @@ public class SelfPhraseTests
         // A light two-axle machine that rolls: cargo over one axle or between them, from soft to firm, level and uphill, a belly that drags or takes the whole load of an axle.
         var tyre = new Tyre(M(0.8), M(2.0), M(0.5), KPa(200), KPa(100), Frac(0.25));
         foreach (var driven in new[] { 1, 2, 3 })
-        foreach (var place in new[] { 0.0, -2, -4 })
-        foreach (var grade in new[] { 0.0, 10, 20, 24, 30, 38 })
-        foreach (var index in new[] { 80.0, 160, 300, 500, 900 })
-        foreach (var belly in new Belly?[] { null, new Belly(M(2), M(1), M(0.05)), new Belly(M(4), M(2), M(0.1)), new Belly(M(2), M(3), M(0.1)) { Middle = M(0.5) } })
-        {
-            var machine = new Machine("sprayer", [new Axle("front", M(0), 2, tyre, (driven & 1) != 0, M(2)), new Axle("rear", M(-4), 2, tyre, (driven & 2) != 0, M(2))], [new NamedLoad("body", Mass.FromTonnes(8), M(-2), M(1.5)), new NamedLoad("cargo", Mass.FromTonnes(10), M(place), M(1.5), LoadKind.Payload)]);
-            yield return new StuckMachine(machine, Soil.FromConeIndex(KPa(index), Frac(1)), [M(0.1), M(0.1)], PullDirection.Forwards) { Grade = Grade.FromPercent(grade), Belly = belly };
-            if (grade == 0) yield return new StuckMachine(machine, Soil.FromConeIndex(KPa(index), Frac(1)), [M(0.1), M(0.1)], PullDirection.Forwards) { Belly = belly }.Without("cargo");
-        }
+            foreach (var place in new[] { 0.0, -2, -4 })
+                foreach (var grade in new[] { 0.0, 10, 20, 24, 30, 38 })
+                    foreach (var index in new[] { 80.0, 160, 300, 500, 900 })
+                        foreach (var belly in new Belly?[] { null, new Belly(M(2), M(1), M(0.05)), new Belly(M(4), M(2), M(0.1)), new Belly(M(2), M(3), M(0.1)) { Middle = M(0.5) } })
+                        {
+                            var machine = new Machine("sprayer", [new Axle("front", M(0), 2, tyre, (driven & 1) != 0, M(2)), new Axle("rear", M(-4), 2, tyre, (driven & 2) != 0, M(2))], [new NamedLoad("body", Mass.FromTonnes(8), M(-2), M(1.5)), new NamedLoad("cargo", Mass.FromTonnes(10), M(place), M(1.5), LoadKind.Payload)]);
+                            yield return new StuckMachine(machine, Soil.FromConeIndex(KPa(index), Frac(1)), [M(0.1), M(0.1)], PullDirection.Forwards) { Grade = Grade.FromPercent(grade), Belly = belly };
+                            if (grade == 0) yield return new StuckMachine(machine, Soil.FromConeIndex(KPa(index), Frac(1)), [M(0.1), M(0.1)], PullDirection.Forwards) { Belly = belly }.Without("cargo");
+                        }
 
         // Light on large tyres in a deep hole, dug free beside.
         var light = new Machine("light", [new Axle("front", M(0), 2, tyre, true, M(2)), new Axle("rear", M(-4), 2, tyre, true, M(2))], [new NamedLoad("body", Mass.FromTonnes(8), M(-2), M(1.5))]);

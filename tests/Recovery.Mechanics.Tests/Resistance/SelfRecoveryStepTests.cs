@@ -94,7 +94,8 @@ public class SelfRecoveryStepTests
             new Machine("sprayer", [new Axle("front", M(0), 2, tyre, true, M(2)), new Axle("rear", M(-4), 2, tyre, true, M(2))], [new NamedLoad("body", Mass.FromTonnes(160 / 9.80665), M(-2), M(1.5)), new NamedLoad("cargo", Mass.FromTonnes(160 / 9.80665), M(-2), M(1.5), LoadKind.Payload)]),
             Soil.FromConeIndex(KPa(600), Frac(1)),
             [M(0.1), M(0.1)],
-            PullDirection.Rearwards) { Belly = new Belly(M(4), M(2), M(0.1)) };
+            PullDirection.Rearwards)
+        { Belly = new Belly(M(4), M(2), M(0.1)) };
         var self = SelfRecovery.Estimate(stuck.Without("cargo"));
         Assert.NotEqual(SelfRecoveryOutlook.MovesItself, self.Outlook);
         var free = self.Steps().Single(s => s.Name == "free the belly");
