@@ -30,22 +30,22 @@ internal static class SelfPhrases
     public static readonly PhraseTemplate TurnForwards = New("turn-forwards", "turn round, out forwards");
     public static readonly PhraseTemplate TurnRearwards = New("turn-rearwards", "turn round, out rearwards");
 
-    public static readonly PhraseTemplate DigStays = New("dig-stays", "does not move it, because that number is for wheels that roll, and digging takes soil from wheels that are sunk");
-    public static readonly PhraseTemplate VentStays = New("vent-stays", "does not move it, because that number is for wheels that roll, which nothing sucks down");
-    public static readonly PhraseTemplate BellyStays = New("belly-stays", "does not move it, because that number counts the whole load on the wheels already; freed, they carry it");
+    public static readonly PhraseTemplate DigStays = New("dig-stays", "unchanged, because that number is for wheels that roll, and digging takes soil from wheels that are sunk");
+    public static readonly PhraseTemplate VentStays = New("vent-stays", "unchanged, because that number is for wheels that roll, which nothing sucks down");
+    public static readonly PhraseTemplate BellyStays = New("belly-stays", "unchanged, because that number counts the whole load on the wheels already; freed, they carry it");
     public static readonly PhraseTemplate HoldsAlike = New("holds-alike", "{0}; nor does it change what holds it");
     public static readonly PhraseTemplate Rises = New("rises", "the ground rises that way");
     public static readonly PhraseTemplate FallsThatWay = New("falls", "the ground falls that way");
-    public static readonly PhraseTemplate LevelGround = New("level", "does not move it, because the ground is level along the pull");
+    public static readonly PhraseTemplate LevelGround = New("level", "unchanged, because the ground is level along the pull");
     public static readonly PhraseTemplate OtherSide = New("other-side", "{0}; what was dug and measured belongs to the other side");
     public static readonly PhraseTemplate LugsAgainst = New("lugs-against", "{0}; its lugs do not bite that way, which no number here counts");
     public static readonly PhraseTemplate LugsBite = New("lugs-bite", "{0}; its lugs bite that way, which no number here counts");
-    public static readonly PhraseTemplate NoSoilHolds = New("no-soil-holds", "does not move it, because its driven wheels do not hold it on any soil");
-    public static readonly PhraseTemplate NoAxle = New("no-axle", "does not move it, because no axle is driven");
+    public static readonly PhraseTemplate NoSoilHolds = New("no-soil-holds", "unchanged, because its driven wheels do not hold it on any soil");
+    public static readonly PhraseTemplate NoAxle = New("no-axle", "unchanged, because no axle is driven");
     public static readonly PhraseTemplate LoadOff = New("load-off", "it takes the load off the driven wheels");
     public static readonly PhraseTemplate LoadOn = New("load-on", "it puts load on the {0}");
     public static readonly PhraseTemplate BestGrip = New("best-grip", "it takes load off the wheels that grip best");
-    public static readonly PhraseTemplate LittleChange = New("little-change", "does not move it, because it changes little for the wheels that decide");
+    public static readonly PhraseTemplate LittleChange = New("little-change", "hardly changed, because it does little to the wheels that decide");
     public static readonly PhraseTemplate EndOfFit = New("end-of-fit", "deflection of the tyres counted to 30 % of section height, the end of the fit");
 
     public static readonly PhraseTemplate WorthOfDriving = New("worth", "{0}; {1}");

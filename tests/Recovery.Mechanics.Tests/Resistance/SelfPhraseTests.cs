@@ -35,7 +35,7 @@ public class SelfPhraseTests
         var self = SelfRecovery.Estimate(StuckHarvester());
         Assert.Equal("No number answers: the wheels of the front axle, middle axle, rear axle are buried, and a buried wheel is in no wheel model's range.", self.Statement);
         var dig = self.Steps().Single(s => s.Name == "dig out to 1:6");
-        Assert.Equal("does not move it, because that number is for wheels that roll, and digging takes soil from wheels that are sunk", dig.Remark);
+        Assert.Equal("unchanged, because that number is for wheels that roll, and digging takes soil from wheels that are sunk", dig.Remark);
     }
 
     /// <summary>Machines on soft and firm ground, on slopes, driven on some axles or none, sunk or not, with and without belly and brakes, full and empty.</summary>

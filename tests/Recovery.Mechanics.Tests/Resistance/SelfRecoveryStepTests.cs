@@ -24,7 +24,7 @@ public class SelfRecoveryStepTests
         Assert.Equal("turn round, out forwards", turned.Name);
         var loads = CompiledStuckMachine.From(self.Demand.Stuck, Suspension.Equalised).Flat.Load;
         row.Matches(("N1", loads[0]), ("N2", loads[1]), ("rearwards", self.CriticalConeIndex!.Value.Pascals), ("forwards", turned.CriticalConeIndex!.Value.Pascals));
-        Assert.StartsWith(row.Si("grade") > 0 ? "the ground falls that way" : row.Si("grade") < 0 ? "the ground rises that way" : "does not move it, because the ground is level along the pull", turned.Remark, StringComparison.Ordinal);
+        Assert.StartsWith(row.Si("grade") > 0 ? "the ground falls that way" : row.Si("grade") < 0 ? "the ground rises that way" : "unchanged, because the ground is level along the pull", turned.Remark, StringComparison.Ordinal);
         Assert.EndsWith("; its lugs bite that way, which no number here counts", turned.Remark, StringComparison.Ordinal);
         Assert.DoesNotContain("other side", turned.Remark, StringComparison.Ordinal);
     }
@@ -40,14 +40,14 @@ public class SelfRecoveryStepTests
         Assert.Equal(150.124, dig.Holds.Kilonewtons, 0.0016);
         Assert.Equal(150.124 - 303.334, dig.HoldsChange.Kilonewtons, 0.0047);
         Assert.Equal(0, dig.Change!.Value.Pascals, 1e-6);
-        Assert.Equal("does not move it, because that number is for wheels that roll, and digging takes soil from wheels that are sunk", dig.Remark);
+        Assert.Equal("unchanged, because that number is for wheels that roll, and digging takes soil from wheels that are sunk", dig.Remark);
         var dug = SelfRecovery.Estimate(light.Dug(Angle.FromRadians(Math.Atan(1.0 / 6))));
         Assert.DoesNotContain(dug.Steps(), s => s.Name.StartsWith("dig", StringComparison.Ordinal));
         var free = dug.Steps().Single(s => s.Name == "free the belly");
         Assert.Equal(141.091, free.Holds.Kilonewtons, 0.0015);
         Assert.Equal(0, free.Change!.Value.Pascals, 1e-6);
-        Assert.Equal("does not move it, because that number counts the whole load on the wheels already; freed, they carry it", free.Remark);
-        Assert.Contains("(0 kPa), does not move it, because that number counts", free.ToString(), StringComparison.Ordinal);
+        Assert.Equal("unchanged, because that number counts the whole load on the wheels already; freed, they carry it", free.Remark);
+        Assert.Contains("(0 kPa), unchanged, because that number counts", free.ToString(), StringComparison.Ordinal);
         Assert.EndsWith("; towed it takes 141 kN (-9.03 kN)", free.ToString(), StringComparison.Ordinal);
     }
 
@@ -60,7 +60,7 @@ public class SelfRecoveryStepTests
         Assert.Equal(-self.Demand.Terms.Single(t => t.Key == "suction").Central.Newtons, vent.HoldsChange.Newtons, 1e-6);
         Assert.True(vent.HoldsChange.Newtons < -1000);
         Assert.Equal(0, vent.Change!.Value.Pascals, 1e-6);
-        Assert.Equal("does not move it, because that number is for wheels that roll, which nothing sucks down", vent.Remark);
+        Assert.Equal("unchanged, because that number is for wheels that roll, which nothing sucks down", vent.Remark);
         var dug = SelfRecovery.Estimate(new StuckMachine(Harvester(), StuckHarvester().Soil, [M(0.5), M(0.5), M(0.5)], PullDirection.Rearwards).Dug(Angle.FromDegrees(9)));
         Assert.EndsWith("; nor does it change what holds it", dug.Steps().Single(s => s.Name == "vent").Remark, StringComparison.Ordinal);
         Assert.DoesNotContain(SelfRecovery.Estimate(StuckHarvester().Vented()).Steps(), s => s.Name == "vent");
@@ -73,7 +73,7 @@ public class SelfRecoveryStepTests
         var stuck = new StuckMachine(new Machine("bare", [new Axle("front", M(0), 2, bare, true, M(2)), new Axle("rear", M(-4), 2, bare, true, M(2))], [new NamedLoad("body", Mass.FromTonnes(12), M(-2), M(1))]), StuckHarvester().Soil, [M(0.1), M(0.1)], PullDirection.Forwards);
         var step = Assert.Single(SelfRecovery.Estimate(stuck).Steps());
         Assert.Equal("turn round, out rearwards", step.Name);
-        Assert.Equal("does not move it, because the ground is level along the pull; its lugs do not bite that way, which no number here counts", step.Remark);
+        Assert.Equal("unchanged, because the ground is level along the pull; its lugs do not bite that way, which no number here counts", step.Remark);
         Assert.Equal(0, step.Change!.Value.Pascals, 1e-6);
     }
 

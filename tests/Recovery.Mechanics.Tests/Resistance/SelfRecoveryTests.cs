@@ -103,7 +103,7 @@ public class SelfRecoveryTests
         Assert.Contains("No axle is driven", self.ToString(), StringComparison.Ordinal);
         Assert.Equal("no soil would do", self.Explain().Steps[^1].Value);
         Assert.All(self.Steps(), s => Assert.Null(s.CriticalConeIndex));
-        Assert.All(self.Steps(), s => Assert.StartsWith("does not move it, because no axle is driven", s.Remark, StringComparison.Ordinal));
+        Assert.All(self.Steps(), s => Assert.StartsWith("unchanged, because no axle is driven", s.Remark, StringComparison.Ordinal));
     }
 
     /// <summary>On level ground, still loaded, the index is held at the critical one (radial); with bias constants the net traction is then below nothing.</summary>
