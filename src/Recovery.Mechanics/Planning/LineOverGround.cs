@@ -1,6 +1,7 @@
 using System;
 using Recovery.Mechanics.Lines;
 using Recovery.Mechanics.Machines;
+using Recovery.Mechanics.Provenance;
 using UnitsNet;
 
 namespace Recovery.Mechanics.Planning;
@@ -15,13 +16,14 @@ internal static class LineOverGround
     public static ClearanceSweep? Sweep(RecoveryPlan plan) => plan.Site.GroundBetween is { } ground && Missing(plan, ground) is null ? Way(plan, ground).Sweep() : null;
 
     /// <summary>What keeps the sweep from being worked; null where nothing does.</summary>
-    public static string? Missing(RecoveryPlan plan, GroundBetween ground)
+    public static Phrase? Missing(RecoveryPlan plan, GroundBetween ground)
     {
-        if (plan.Tackle is not null) return "a tackle leads the line another way";
-        if (StuckLoads.Place(plan) is null || StuckLoads.HeightOf(plan) is not { } height) return "place or height of the attachment is missing";
+        if (plan.Tackle is not null) return PlanningPhrases.TackleLeads.With();
+        if (StuckLoads.Place(plan) is null || StuckLoads.HeightOf(plan) is not { } height) return PlanningPhrases.AttachmentMissing.With();
         double at = Behind(plan), span = Span(plan, ground, height);
-        if (at < 0 || at > 30 || (at > 0 && plan.Stuck.Direction != PullDirection.Rearwards)) return "the line runs past its own machine's axle";
-        return height > 5 || !(span >= 0.5 && at + span <= 300) ? "its ends do not fit its length" : null;
+        if (at < 0 || at > 30) return PlanningPhrases.PastOwnAxle.With();
+        if (at > 0 && plan.Stuck.Direction != PullDirection.Rearwards) return PlanningPhrases.AheadOfAxle.With();
+        return height > 5 || !(span >= 0.5 && at + span <= 300) ? PlanningPhrases.EndsDoNotFit.With() : null;
     }
 
     private static LineClearance Way(RecoveryPlan plan, GroundBetween ground)

@@ -93,7 +93,7 @@ internal static partial class ReportTexts
         "over-ground.after", "there after",
         "over-ground.touched", "touched after",
         "over-ground.clear", "not touched",
-        "over-ground.way", "The machine is drawn {0} and the puller goes on as far. A taut line is straight; sag, stretch and the climb earn nothing here.",
+        "over-ground.way", "The machine is drawn {0} and the puller goes on as far. A taut line is straight; stretch and the climb earn nothing here. While it is drawn taut it sags below that: the gap is then smaller.",
         "heading.keep-clear", "Keep clear",
         "area.centre", "the line",
         "area.line-of-pull", "The line of pull and both its ends, through and past the {0} and the {1}, are excluded altogether; hardware flies there and far beyond any circle. Operators in cabs on it are exposed.",

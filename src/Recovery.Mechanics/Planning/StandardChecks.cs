@@ -47,7 +47,7 @@ public static class StandardChecks
         const double Same = 2 * Math.PI / 180;
         double declared = plan.Site.LinePitch.Radians, measured = Math.Atan2(way.DrawbarHeight.Meters - way.AttachmentHeight.Meters, way.DrawbarDistance.Meters - way.AttachmentBehindAxle.Meters);
         if (Math.Abs(declared) < 1e-9 || Math.Abs(declared - measured) <= Same) return;
-        findings.Add(new Finding(PlanningFindings.Contradiction, "the line is said to fall by " + Text.With(plan.Site.LinePitch.Degrees, "deg", 3) + " towards the casualty, and its ends were measured at a fall of " + Text.With(measured * 180 / Math.PI, "deg", 3)));
+        findings.Add(new Finding(PlanningFindings.Contradiction, PlanningPhrases.TwoFalls.With(Text.With(plan.Site.LinePitch.Degrees, "deg", 3), Text.With(measured * 180 / Math.PI, "deg", 3))));
     }
 
     /// <summary>The lean of a bridle and the angle of the line off the direction of the pull are one fact.</summary>
@@ -176,7 +176,7 @@ public static class StandardChecks
 
     private static void OverGround(RecoveryPlan plan, GroundBetween ground, List<Finding> findings)
     {
-        if (LineOverGround.Missing(plan, ground) is { } missing) findings.Add(new Finding(LinesFindings.GeometryUnknown, "the humps between the machines (" + missing + ")"));
+        if (LineOverGround.Missing(plan, ground) is { } missing) findings.Add(new Finding(LinesFindings.GeometryUnknown, PlanningPhrases.HumpsUnchecked.With(missing)));
         else
         {
             var sweep = LineOverGround.Sweep(plan)!;

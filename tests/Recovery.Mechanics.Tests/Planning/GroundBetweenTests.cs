@@ -1,8 +1,10 @@
 using System;
 using System.Linq;
 using Recovery.Mechanics.Lines;
+using Recovery.Mechanics.Machines;
 using Recovery.Mechanics.Planning;
 using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Resistance;
 using Recovery.Mechanics.Rigging;
 using Recovery.Mechanics.Tests.Support;
 using UnitsNet;
@@ -16,6 +18,23 @@ public class GroundBetweenTests
 {
     private static RecoveryPlan Over(RecoveryPlan plan, double at, double height, double drawbar = 0.5, double travel = 8, string name = "bank") =>
         plan.With(plan.Site.WithGroundBetween(new GroundBetween([new GroundObstacle(name, M(at), M(height))], M(drawbar), M(travel))));
+
+    /// <summary>Plans whose humps cannot be swept, one for each reason but a tackle, and one whose declared fall contradicts its measured ends.</summary>
+    internal static RecoveryPlan[] Unswept() =>
+    [
+        Over(Rear(height: null), 12, 0.3),
+        Over(Rear(height: 5.5), 12, 0.3),
+        Over(Rear(position: 1), 12, 0.3),
+        Forwards(),
+        Over(ReferencePlans.Gentle().With(ReferencePlans.Gentle().Site.WithLinePitch(Angle.FromDegrees(5))), 18, 0.3),
+    ];
+
+    /// <summary>Drawn out forwards by a point half a metre ahead of its front axle.</summary>
+    private static RecoveryPlan Forwards()
+    {
+        var rear = Rear(position: 0.5);
+        return Over(rear.With(new StuckMachine(rear.Stuck.Machine, rear.Stuck.Soil, rear.Stuck.Sinkage, PullDirection.Forwards)), 12, 0.3);
+    }
 
     private static RecoveryPlan Rear(double position = -9, double? height = 0.9)
     {
@@ -88,6 +107,7 @@ public class GroundBetweenTests
         Unchecked(Over(Rear(height: 5.5), 12, 0.3), "its ends do not fit its length");
         Unchecked(Over(Rear(), 12, 0.3, drawbar: -5).With(new Rig(ReferencePlans.Gentle().Rig.Drawbar, [new Strap("short strap", Fibre.Nylon, Rating.BreakingStrengthTonnes(300), M(5))], Rear().Rig.Casualty)), "its ends do not fit its length");
         Unchecked(Over(Rear(position: 1), 12, 0.3), "past its own machine's axle");
+        Unchecked(Forwards(), "ahead of its front axle: that way is not worked");
         Unchecked(Over(ReferencePlans.Gentle(), 18, 0.44).WithTackle(new LineTackle(2)), "tackle");
     }
 

@@ -142,6 +142,7 @@ public class ReportLanguageTests
         yield return Near(PlanningPhrases.Nose, h => gentle.With(ReferencePlans.Tractor(30, h)), 0.3, 0.01);
         yield return Near(PlanningPhrases.Hitch, r => gentle.With(ReferencePlans.Tractor(30) with { HitchRating = KN(r) }), 100, 2);
         yield return found.With(found.Site.WithUnderMachine(null));
+        foreach (var unswept in GroundBetweenTests.Unswept()) yield return unswept;
         yield return found.With(found.Site.WithUnderMachine(new UnderMachineLine(M(8.5), M(4.9), M(0.4), M(0.3), [new UndersidePart("rear axle", M(6.8), M(1.2))])).WithLinePitch(Angle.FromDegrees(-4)));
         yield return found.With(new StuckMachine(stuck.Machine, stuck.Soil, stuck.Sinkage, PullDirection.Forwards)).With(found.Site.WithLineYaw(Angle.FromDegrees(8))).With(found.Rig.Replace("bridle", found.Rig.Bridle!.WithLean(Angle.FromDegrees(2))));
     }
