@@ -204,7 +204,7 @@ public static class StandardChecks
         if (yaw <= Mentioned) return;
         var machine = plan.Tower.Machine;
         double sideways = SidePullKernel.Sideways(tension, pitch, yaw), track = machine.NarrowestTrack;
-        var lifts = track * machine.WeightNewtons / (2 * plan.Tower.HitchHeight.Meters);
+        var lifts = SidePullKernel.Sideways(SidePullKernel.Overturning(machine.WeightNewtons, 0, machine.CentreZ, track, plan.Tower.HitchHeight.Meters, pitch, yaw), pitch, yaw);
         findings.Add(new Finding(PlanningFindings.Sideways, machine.Name, sideways / 1000, lifts / 1000, "kN", SidePullKernel.MomentUsed(machine.WeightNewtons, 0, machine.CentreZ, track, sideways, plan.Tower.HitchHeight.Meters, SidePullKernel.Vertical(tension, pitch)) >= 1 ? Severity.Stop : Severity.Caution));
     }
 

@@ -52,6 +52,14 @@ public class LineYawTests
         Assert.DoesNotContain("turn it over", Plan(0).Assess().ToReport(), StringComparison.Ordinal);
     }
 
+    /// <summary>30 t (294.1995 kN), track 2 m, hitch 0.5 m up, line 40 degrees off and rising by 20: it takes weight off as it pulls. T = 294.1995/(0.5 cos 20 sin 40 + sin 20) = 456.8092 kN overturns, of it cos 20 sin 40 across: 275.9231 kN, not the 588.4 of a level line.</summary>
+    [Fact]
+    public void A_line_that_lifts_as_well_lifts_one_side_sooner_and_the_finding_says_by_how_much()
+    {
+        var assessment = Plan(40).With(ReferencePlans.Site() with { LineYaw = Angle.FromDegrees(40), LinePitch = Angle.FromDegrees(-20) }).Assess();
+        Assert.Equal(275.9231, assessment.Findings.Single(f => f.Id == "plan.line-sideways").Available!.Value, 0.0001);
+    }
+
     [Fact]
     public void A_later_yaw_takes_the_place_of_an_earlier_one_and_never_of_a_declared_lean()
     {
