@@ -33,7 +33,7 @@ internal static class AssessmentReportPull
         }
 
         var climb = LineUnderMachine.Climb(a.Plan);
-        w.Table([w.Say("clearance.header"), w.Say("clearance.gap"), w.Say("clearance.rise")], clearances.Select(c => (IReadOnlyList<string>)[c.Part.Name, w.Display.Length(c.Gap.Meters, 2), c.Gap.Meters < 0 ? w.Say("clearance.touches") : c.RiseAtContact is { } rise && rise.Meters < climb ? w.Display.Length(rise.Meters, 2) : w.Say("clearance.never")]).ToList());
+        w.Table([w.Say("clearance.header"), w.Say("clearance.gap"), w.Say("clearance.rise")], clearances.Select(c => (IReadOnlyList<string>)[c.Part.Name, w.Display.Length(c.Gap.Meters, 2), c.Gap.Meters < 0 ? w.Say("clearance.touches") : c.RiseAtContact is { } rise && rise.Meters < climb ? w.Display.LengthAtMost(rise.Meters) : w.Say("clearance.never")]).ToList());
         w.Paragraph("clearance.climb", w.Display.Length(climb, 2));
     }
 
@@ -43,7 +43,7 @@ internal static class AssessmentReportPull
         w.Section("over-ground", "heading.over-ground");
         if (a.GroundClearance is not { } sweep) w.Paragraph("over-ground.unknown");
         else if (sweep.Obstacles.Count == 0) w.Paragraph("over-ground.none");
-        else w.Table([w.Say("over-ground.header"), w.Say("over-ground.gap"), w.Say("over-ground.after"), w.Say("over-ground.touched")], sweep.Obstacles.Select(o => (IReadOnlyList<string>)[o.Name, w.Display.Length(o.Least.Meters, 2), Way(o.LeastAt), o.ContactAt is { } contact ? Way(contact) : w.Say("over-ground.clear")]).ToList());
+        else w.Table([w.Say("over-ground.header"), w.Say("over-ground.gap"), w.Say("over-ground.after"), w.Say("over-ground.touched")], sweep.Obstacles.Select(o => (IReadOnlyList<string>)[o.Name, w.Display.Length(o.Least.Meters, 2), Way(o.LeastAt), o.ContactAt is { } contact ? w.Display.LengthAtMost(ground.Travel.Meters * contact.DecimalFractions) : w.Say("over-ground.clear")]).ToList());
         w.Paragraph("over-ground.way", w.Display.Length(ground.Travel.Meters, 2));
 
         string Way(UnitsNet.Ratio done) => w.Display.Length(ground.Travel.Meters * done.DecimalFractions, 2);
@@ -65,8 +65,8 @@ internal static class AssessmentReportPull
             return;
         }
 
-        foreach (var s in stages) w.Item(Text.Number(s.Number) + ". ", w.Say("stage.item", w.Display.Force(s.LineLoad.Newtons), s.Action, w.Display.Stretch(s.LeastTravel.Meters), w.Display.Stretch(s.GreatestTravel.Meters), w.Display.StretchUnit, s.Hold));
-        w.Paragraph("stages.tape", w.Display.Stretch(stages[stages.Count - 1].SecondPullTravel.Meters), w.Display.StretchUnit);
+        foreach (var s in stages) w.Item(Text.Number(s.Number) + ". ", w.Say("stage.item", w.Display.Force(s.LineLoad.Newtons), s.Action, w.Display.StretchAtMost(s.LeastTravel.Meters), w.Display.Stretch(s.GreatestTravel.Meters), w.Display.StretchUnit, s.Hold));
+        w.Paragraph("stages.tape", w.Display.StretchAtMost(stages[stages.Count - 1].SecondPullTravel.Meters), w.Display.StretchUnit);
         if (stages[stages.Count - 1].LineLoad.Newtons < Math.Min(a.Demand.CentralNewtons, a.Loads!.Output.Steady)) w.Paragraph("stages.short");
         Listed(w, "stop-when", "heading.stop-when", StopList.Criteria(a, w.Wording));
         Listed(w, "after-a-stop", "heading.after-a-stop", StopList.AfterAStop(a, w.Wording));

@@ -37,6 +37,21 @@ internal sealed class Display
 
     public string Stretch(double metres) => _imperial ? Text.Fixed(metres / MetresPerFoot, 1) : Text.Fixed(metres, 2);
 
+    /// <summary>A length at which something must have stopped, to two digits and rounded down: a number to stop at is never beyond the place.</summary>
+    public string LengthAtMost(double metres)
+    {
+        var value = _imperial ? metres / MetresPerFoot : metres;
+        return Text.With(Down(value, 1 - Decade(value)), _imperial ? "ft" : "m");
+    }
+
+    /// <summary>The same of a stretch, without its unit; a short one shows two digits.</summary>
+    public string StretchAtMost(double metres)
+    {
+        var value = _imperial ? metres / MetresPerFoot : metres;
+        var decimals = Math.Min(4, Math.Max(_imperial ? 1 : 2, 1 - Decade(value)));
+        return Text.Fixed(Down(value, decimals), decimals);
+    }
+
     public string StretchUnit => _imperial ? "ft" : "m";
 
     public string Pressure(double pascals) => _imperial ? Text.With(pascals / PhysicalConstants.PascalsPerPsi, "psi", 2) : Text.Kilopascals(pascals, 2);
@@ -76,4 +91,9 @@ internal sealed class Display
     }
 
     private static string Show(double? value, string unit) => value is { } number ? Text.With(number, unit, 3) : "unknown";
+
+    private static int Decade(double value) => value > 0 ? (int)Math.Floor(Math.Log10(value)) : 0;
+
+    /// <summary>Rounded down to a number of decimals; what lies within rounding of a whole one is that one.</summary>
+    private static double Down(double value, int decimals) => Math.Floor((value * Math.Pow(10, decimals)) + 1e-9) / Math.Pow(10, decimals);
 }

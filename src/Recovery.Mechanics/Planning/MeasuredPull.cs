@@ -17,7 +17,7 @@ public sealed record MeasuredPull
     /// <summary>Gets the stage in which it began to move; null where it did not move.</summary>
     public int? StageThatMovedIt { get; }
 
-    /// <summary>Gets the stretch of the line when it moved, or the greatest one; null where nobody read the tape. Accepted range 0.001 to 100 m.</summary>
+    /// <summary>Gets the stretch of the line when it moved, or the greatest one; through a tackle the travel of the puller over its parts. Null where nobody read the tape. Accepted range 0.001 to 100 m.</summary>
     public Length? Stretch { get; init => field = value is { } v ? Length.FromMeters(Guard.Metres(v, 0.001, 100, nameof(Stretch))) : null; }
 
     /// <summary>Gets the reading of a load cell in the line when it moved, or the greatest one; null where there was none. Accepted range 1 to 5,000 kN.</summary>
