@@ -13,8 +13,11 @@ internal static class RecordReport
         var planned = record.Planned;
         var stuck = planned.Plan.Stuck;
         w.Section("planned", "record.planned");
-        w.Paragraph("record.machines", stuck.Machine.Name, w.Display.Mass(stuck.Machine.MassKilograms), string.Join(" / ", stuck.Sinkage.Select(z => w.Display.Length(z.Meters, 2))), planned.Plan.Tower.Machine.Name, w.Display.Mass(planned.Plan.Tower.Machine.MassKilograms));
+        w.Paragraph("record.machines", stuck.Machine.Name, w.Display.Mass(stuck.Machine.MassKilograms), string.Join(" / ", stuck.Sinkage.Select(z => w.Display.Length(z.Meters, 2))), planned.Plan.Tower.Machine.Name, w.Display.Mass(planned.Plan.Tower.Machine.MassKilograms), w.Say(stuck.Belly is null ? "demand.belly-clear" : "demand.belly-down"));
+        if (planned.Plan.Ahead.Count > 0) w.Paragraph("record.ahead", string.Join(", ", planned.Plan.Ahead.Select(m => m.Tower.Machine.Name)));
+        if (planned.Plan.Tackle is { } tackle) w.Paragraph("record.tackle", Text.Number(tackle.Parts));
         w.Paragraph("record.soil", w.Display.Pressure(stuck.Soil.ConeIndex.Pascals), Text.Number(stuck.Soil.RemouldingIndex.DecimalFractions, 2), w.Display.Pressure(planned.Plan.Tower.Soil.ConeIndex.Pascals), Text.Number(planned.Plan.Tower.Soil.RemouldingIndex.DecimalFractions, 2));
+        w.Paragraph("gear.path", planned.Plan.Rig.ToString());
         var taken = Taken.Steps(planned.Plan, wording);
         if (taken.Count > 0) w.Paragraph("taken.heading");
         foreach (var step in taken) w.Item("- ", w.Say("taken.item", step));

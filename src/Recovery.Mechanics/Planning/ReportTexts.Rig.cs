@@ -90,7 +90,7 @@ internal static partial class ReportTexts
         "over-ground.none", "The line passes none of what was measured.",
         "over-ground.header", "on the ground",
         "over-ground.gap", "least gap",
-        "over-ground.after", "there after",
+        "over-ground.after", "reached after",
         "over-ground.touched", "touched after",
         "over-ground.clear", "not touched",
         "over-ground.way", "The machine is drawn {0} and the puller goes on as far. A taut line is straight; stretch and the climb earn nothing here. While it is drawn taut it sags below that: the gap is then smaller.",

@@ -60,7 +60,9 @@ internal static partial class ReportTexts
     private static string[] Record =>
     [
         "record.planned", "What was planned",
-        "record.machines", "{0}, {1}, wheels sunk {2}; pulled by {3}, {4}.",
+        "record.machines", "{0}, {1}, wheels sunk {2}, {5}; pulled by {3}, {4}.",
+        "record.ahead", "Ahead of it in line: {0}.",
+        "record.tackle", "Through a tackle of {0} parts.",
         "record.soil", "Cone index {0} and remoulding index {1} at the one, {2} and {3} at the other.",
         "record.measured", "What was measured",
         "record.moved", "It began to move in stage {0}.",

@@ -87,7 +87,8 @@ public class ReportLanguageTests
         var a = ReferencePlans.Gentle().Assess();
         var central = a.Demand.Total.Central;
         MeasuredPull[] pulls = [new(2), new MeasuredPull(3) { Stretch = M(0.2) }, new MeasuredPull(3) { LoadCell = central }, new MeasuredPull(3) { LoadCell = KN(900) }, new MeasuredPull(null) { LoadCell = central }, new MeasuredPull(null) { LoadCell = KN(2) }];
-        return pulls.Select(p => RecoveryRecord.From(a, p));
+        RecoveryPlan[] arranged = [ReferencePlans.Gentle().WithAhead([new TeamMember(ArrangementTests.Second())]), ReferencePlans.Gentle().WithTackle(new LineTackle(2))];
+        return pulls.Select(p => RecoveryRecord.From(a, p)).Concat(arranged.Select(p => RecoveryRecord.From(p.Assess(), new MeasuredPull(3) { LoadCell = central })));
     }
 
     /// <summary>Plans that say what no story says.</summary>

@@ -3,6 +3,7 @@ using System.Linq;
 using Recovery.Mechanics.Planning;
 using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Tests.Support;
+using Recovery.Mechanics.Traction;
 using UnitsNet;
 using Xunit;
 using static Recovery.Mechanics.Tests.Support.ReferenceMachines;
@@ -108,6 +109,20 @@ public class ReportTests
         Assert.Contains(stage == 0 ? "it held at least" : "worked back", plain, StringComparison.Ordinal);
         Assert.Contains("stretch of the line: 0.40 m", plain, StringComparison.Ordinal);
         Assert.Contains(a.Fingerprint, plain, StringComparison.Ordinal);
+    }
+
+    /// <summary>What a pull was made with is what a later reader of the record cannot ask for.</summary>
+    [Fact]
+    public void A_record_names_all_that_pulled_and_the_gear()
+    {
+        static string Filed(RecoveryPlan plan) => string.Join(' ', RecoveryRecord.From(plan.Assess(), new MeasuredPull(3) { LoadCell = KN(83) }).ToDocument(DisplayUnits.Metric).ToText(60).Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+        var alone = Filed(ReferencePlans.Gentle());
+        Assert.Contains("wheels sunk 0.5 m / 0.5 m / 0.5 m, belly clear; pulled by tractor", alone, StringComparison.Ordinal);
+        Assert.Contains("drawbar - recovery strap - bridle - shackle - axle strap - front axle.", alone, StringComparison.Ordinal);
+        Assert.DoesNotContain("in line", alone, StringComparison.Ordinal);
+        Assert.Contains("Ahead of it in line: " + ArrangementTests.Second().Machine.Name + ".", Filed(ReferencePlans.Gentle().WithAhead([new TeamMember(ArrangementTests.Second())])), StringComparison.Ordinal);
+        Assert.Contains("Through a tackle of 2 parts.", Filed(ReferencePlans.Gentle().WithTackle(new LineTackle(2))), StringComparison.Ordinal);
+        Assert.Contains("belly on the ground", Filed(ReferencePlans.AsFound()), StringComparison.Ordinal);
     }
 
     [Fact]
