@@ -85,6 +85,9 @@ public sealed record LineClearance
     /// <returns>The changed copy.</returns>
     public LineClearance WithThickness(Length thickness) => this with { Thickness = thickness };
 
+    /// <summary>Share of the way after which the axles have risen, above 0; they rise evenly until then.</summary>
+    internal double RisenAfter { get; init; } = 1;
+
     /// <summary>Sweeps the motion from as found to its end.</summary>
     /// <returns>Clearance of every obstacle and the worst of them.</returns>
     /// <exception cref="ArgumentException">The drawbar does not lie beyond the attachment.</exception>
@@ -104,7 +107,7 @@ public sealed record LineClearance
     /// <summary>Clearance of a place when a share t of the motion is done; null where the line does not pass it.</summary>
     internal double? Clearance(bool ground, double x, double height, double t)
     {
-        double xa = AttachmentBehindAxle.Meters, span = DrawbarDistance.Meters - xa, h = FrontRise.Meters * t, r = RearRise.Meters * t, l = Wheelbase.Meters;
+        double xa = AttachmentBehindAxle.Meters, span = DrawbarDistance.Meters - xa, risen = Math.Min(1, t / RisenAfter), h = FrontRise.Meters * risen, r = RearRise.Meters * risen, l = Wheelbase.Meters;
         var at = ground ? x - (Advance.Meters * t) : x;
         if (at < xa || at > xa + span) return null;
         var line = ClearanceKernel.LineHeight(AttachmentHeight.Meters + ClearanceKernel.BodyRise(h, r, l, xa), DrawbarHeight.Meters, span, at - xa);
@@ -121,9 +124,19 @@ public sealed record LineClearance
             to = Math.Min(1, (x - xa) / advance);
         }
 
-        if (!(from <= to) || Clearance(ground, x, height, from) is not { } start || Clearance(ground, x, height, (from + to) / 2) is not { } half || Clearance(ground, x, height, to) is not { } end) return;
-        var least = ClearanceKernel.Least(start, half, end, out var at);
-        var contact = ClearanceKernel.FirstContact(start, half, end);
-        places.Add(new ObstacleClearance(this, name, ground, x, height, from, start, least, from + (at * (to - from)), double.IsNaN(contact) ? double.NaN : from + (contact * (to - from))));
+        if (!(from <= to) || Clearance(ground, x, height, from) is not { } first || Clearance(ground, x, height, to) is null) return;
+        double least = double.PositiveInfinity, leastAt = from, contactAt = double.NaN;
+        // Within each part the clearance is a parabola of the share done.
+        if (RisenAfter > from && RisenAfter < to) Part(from, RisenAfter);
+        Part(RisenAfter > from && RisenAfter < to ? RisenAfter : from, to);
+        places.Add(new ObstacleClearance(this, name, ground, x, height, from, first, least, leastAt, contactAt));
+
+        void Part(double a, double b)
+        {
+            double start = Clearance(ground, x, height, a)!.Value, half = Clearance(ground, x, height, (a + b) / 2)!.Value, end = Clearance(ground, x, height, b)!.Value;
+            var lowest = ClearanceKernel.Least(start, half, end, out var at);
+            if (lowest < least) (least, leastAt) = (lowest, a + (at * (b - a)));
+            if (double.IsNaN(contactAt)) contactAt = a + (ClearanceKernel.FirstContact(start, half, end) * (b - a));
+        }
     }
 }

@@ -36,8 +36,16 @@ internal static class LineOverGround
             AttachmentBehindAxle = Length.FromMeters(at),
             FrontRise = Length.FromMeters(at > wheelbase ? Math.Min(3, LineUnderMachine.Climb(plan)) : 0),
             Advance = ground.Travel,
+            RisenAfter = RisenAfter(plan, ground.Travel.Meters),
             Thickness = plan.Site.UnderMachine?.StrapThickness ?? Length.FromMeters(0.02),
         };
+    }
+
+    /// <summary>Share of the way on which the machine climbs out, on the steepest slope that counts: what lowers the attachment does so early and stays. A slope of 0 climbs all the way.</summary>
+    private static double RisenAfter(RecoveryPlan plan, double travel)
+    {
+        var share = LineUnderMachine.Climb(plan) / (Math.Tan(plan.Compiled.Stuck.Assumptions.ExitHigh) * travel);
+        return share > 0 && share < 1 ? share : 1;
     }
 
     /// <summary>Distance of the attachment from the front axle, towards the puller.</summary>

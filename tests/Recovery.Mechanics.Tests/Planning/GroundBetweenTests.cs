@@ -92,6 +92,29 @@ public class GroundBetweenTests
         Assert.Equal(0, Over(ReferencePlans.Gentle(), 18, 0.44).Assess().GroundClearance!.Way.FrontRise.Meters);
     }
 
+    // Out at 4 degrees the climb of 0.5 m takes 0.5/tan 4 = 7.150333 m. The bank 12 m off comes under the eye after 3 m: 0.9 - 0.4183673 x 3/7.150333 - 0.31 = 0.414469 m, however much further the machine is drawn.
+    [Theory]
+    [InlineData(8)]
+    [InlineData(20)]
+    [InlineData(60)]
+    public void The_climb_lowers_an_eye_on_its_own_way_and_not_spread_over_all_of_it(double travel)
+    {
+        var hump = Assert.Single(Over(Rear(), 12, 0.3, travel: travel).Assess().GroundClearance!.Obstacles);
+        Assert.Equal(0.509972, hump.First.Meters, 1e-6);
+        Assert.Equal(0.414469, hump.Least.Meters, 1e-6);
+        Assert.Equal(3 / travel, hump.LeastAt.DecimalFractions, 1e-9);
+    }
+
+    // A bank 18 m off and 0.4 m high. After the climb, 7.150333 m on, it is 1.849667 m from the eye: 0.4816327 + 0.0183673 x 1.849667/14.99467 - 0.41 = 0.073898 m; at the end, 1 m from it, 0.072858 m.
+    [Fact]
+    public void The_turn_at_the_end_of_the_climb_is_met_exactly()
+    {
+        var hump = Assert.Single(Over(Rear(), 18, 0.4, travel: 8).Assess().GroundClearance!.Obstacles);
+        Assert.Equal(0.073898, hump.At(7.150333 / 8)!.Value, 1e-6);
+        Assert.Equal(0.072858, hump.Least.Meters, 1e-6);
+        Assert.Equal(1, hump.LeastAt.DecimalFractions, 1e-12);
+    }
+
     [Fact]
     public void An_end_that_is_not_known_leaves_the_humps_unchecked_and_says_so()
     {
