@@ -181,6 +181,47 @@ public class PlanLimitTests
         Assert.Contains("no odds", Say("sideways"), StringComparison.Ordinal);
     }
 
+    /// <summary>Level ground within a tenth: half the samples fall along the pull. The index is the slope at which the typed plan begins to roll away, in deviations.</summary>
+    [Fact]
+    public void A_limit_that_only_some_samples_have_has_odds_and_is_not_said_to_be_impossible()
+    {
+        var plan = ReferencePlans.Gentle();
+        Assert.Equal(0, plan.Stuck.Grade.Radians);
+        bool Rolls(double slope) => plan.With(plan.Stuck with { Grade = Grade.FromAngle(Angle.FromRadians(slope)) }).Assess().Findings.Any(f => f.Id == "plan.runs-away");
+        double holds = 0, rolls = -0.3;
+        Assert.True(Rolls(rolls) && !Rolls(holds));
+        for (var i = 0; i < 50; i++)
+        {
+            var half = 0.5 * (holds + rolls);
+            if (Rolls(half)) rolls = half;
+            else holds = half;
+        }
+
+        const double Deviation = 0.1;
+        var odds = PlanLimitOdds.Of(PlanLimits.Of(PlanSampler.For(plan).WithShift("stuck.grade", Spread.Normal(0, Deviation)), "runs-away"), 4000, 3);
+        Assert.Equal(-rolls / Deviation, odds.FirstOrder!.Beta, 1e-5);
+        Within(odds.Sampled!.Value, odds.FirstOrder.Probability);
+        Assert.True(odds.Agrees && !odds.HasOtherWays);
+
+        // A straight line within a hand: only what runs off to the side can pull the puller over.
+        Assert.NotNull(PlanLimits.Of(PlanSampler.For(plan).WithShift("line.yaw", Spread.Normal(0, 0.02)), "sideways").State);
+        Assert.Null(PlanLimits.Of(PlanSampler.For(plan).WithShift("stuck.grade", Spread.Normal(0, 0.02)), "sideways").State);
+    }
+
+    /// <summary>A line that rises so steeply that it lifts the puller leaves nothing to hold it upright: its share is infinite, and the event certain and not impossible.</summary>
+    [Fact]
+    public void A_puller_that_the_line_lifts_is_pulled_over()
+    {
+        var plan = ReferencePlans.Gentle();
+        plan = plan.With(plan.Site with { LineYaw = Angle.FromDegrees(20), LinePitch = Angle.FromDegrees(-29) }).WithTackle(new LineTackle(4));
+        var sampler = PlanSampler.For(plan).With("tower.wheel-model", Spread.LognormalAround(1, 0.01));
+        Assert.True(double.IsPositiveInfinity(PlanSamplerTests.At(sampler, [1]).Sideways));
+        Assert.Contains(plan.Assess().Findings, f => f.Id == "plan.line-sideways" && f.Severity == Severity.Stop);
+        var odds = PlanLimitOdds.Of(PlanLimits.Of(sampler, "sideways"), 1000, 3);
+        Assert.Equal(1000, odds.Sampled!.Value.Hits);
+        Assert.Equal("the line pulls the puller over sideways: every time in 1,000 (sampling error: above 99 in 100); nothing that scatters was found to lead away from it", odds.ToString());
+    }
+
     /// <summary>On 3 per cent a wheel holds back at least 4 per cent of its load on any ground.</summary>
     [Fact]
     public void A_limit_to_which_nothing_leads_says_so()
