@@ -25,7 +25,7 @@ internal static class PlanKernel
     public static void TowerIndices(PlanNumbers n, ReadOnlySpan<double> factors, out double sustained, out double imposable)
     {
         var index = n.TowerConeIndex * factors[(int)PlanFactor.TowerConeIndex];
-        sustained = index * Math.Min(1, n.TowerRemouldingIndex * factors[(int)PlanFactor.TowerRemouldingIndex]);
+        sustained = SoilKernel.RatingConeIndex(index, Math.Min(1, n.TowerRemouldingIndex * factors[(int)PlanFactor.TowerRemouldingIndex]));
         imposable = Math.Max(index, n.FirmestDeclared * factors[(int)PlanFactor.FirmestConeIndex]);
     }
 
@@ -71,7 +71,7 @@ internal static class PlanKernel
         var worst = n.Standing;
         Pull(n, o, ref worst);
         Surroundings(n, w, ref o, ref worst);
-        if (n.Compiled.Line is not null) Gear(n, w, push, ref o, ref worst);
+        if (n.Compiled.Line is not null) Gear(n, w, ref o, ref worst);
         else o.Steady = o.Procedure = double.NaN;
         if (n.Team is { } team)
         {
@@ -205,7 +205,7 @@ internal static class PlanKernel
 
     private static double Nose(CapabilityFlat tower, double push, double line) => NoseKernel.Ratio(tower.NoseMoment, tower.LineHeight, tower.CentreHeight, Math.Max(0, push - tower.GradeForce), line);
 
-    private static void Gear(PlanNumbers n, PlanScratch w, double push, ref PlanOutcome o, ref Severity worst)
+    private static void Gear(PlanNumbers n, PlanScratch w, ref PlanOutcome o, ref Severity worst)
     {
         var f = w.Factors;
         var input = n.Compiled.LineInput;
