@@ -1,4 +1,5 @@
 using System;
+using System.Threading;
 using Recovery.Mechanics.Provenance;
 
 namespace Recovery.Mechanics.Uncertainty;
@@ -26,7 +27,7 @@ public static class ImportanceSampling
     }
 
     /// <summary>Samples about any point; the rest is sampled and subtracted where failure is the likelier side.</summary>
-    internal static WeightedProbability About(LimitState limit, double[] centre, bool rest, int samples, ulong seed)
+    internal static WeightedProbability About(LimitState limit, double[] centre, bool rest, int samples, ulong seed, CancellationToken cancellation = default)
     {
         var n = limit.Dimensions;
         double[] u = new double[n], values = new double[n];
@@ -36,6 +37,7 @@ public static class ImportanceSampling
         long hits = 0;
         for (var s = 0; s < samples; s++)
         {
+            if (s % 1024 == 0) cancellation.ThrowIfCancellationRequested();
             double dot = 0;
             for (var i = 0; i < n; i++)
             {

@@ -65,11 +65,11 @@ public sealed class PlanLimitOdds
         cancellation.ThrowIfCancellationRequested();
         if (!found)
         {
-            return new PlanLimitOdds(limit) { Sampled = plain, AboutDesignPoint = crossing is null ? null : ImportanceSampling.About(state, crossing, atMedians < 0, samples, seed) };
+            return new PlanLimitOdds(limit) { Sampled = plain, AboutDesignPoint = crossing is null ? null : ImportanceSampling.About(state, crossing, atMedians < 0, samples, seed, cancellation) };
         }
 
         var first = new FirstOrderResult(state, u, gradient, atMedians, residual, steps);
-        return new PlanLimitOdds(limit) { Sampled = plain, FirstOrder = first, AboutDesignPoint = ImportanceSampling.About(first, samples, seed) };
+        return new PlanLimitOdds(limit) { Sampled = plain, FirstOrder = first, AboutDesignPoint = ImportanceSampling.About(state, u, first.Beta < 0, samples, seed, cancellation) };
     }
 
     /// <summary>Gives all three in words, invariant culture.</summary>
