@@ -14,6 +14,12 @@ public sealed class SolverException : Exception
         Iterations = iterations;
     }
 
+    /// <summary>Says in words why there is nothing to solve; the numbers are 0.</summary>
+    internal SolverException(string message)
+        : base(message)
+    {
+    }
+
     /// <summary>Gets the lower end of the bracket.</summary>
     public double Lower { get; }
 

@@ -26,7 +26,9 @@ public static class FirstOrderReliability
     {
         Guard.NotNull(limit, nameof(limit));
         if (Find(limit, out var u, out var gradient, out var atMedians, out var residual, out var steps)) return new FirstOrderResult(limit, u, gradient, atMedians, residual, steps);
-        throw new SolverException("design point of " + limit.Name, 0, Norm(u), residual, steps);
+        throw Norm(gradient) > 0
+            ? new SolverException("design point of " + limit.Name, 0, Norm(u), residual, steps)
+            : new SolverException("The limit '" + limit.Name + "' has no design point: about the place where the search stands, " + Text.Number(Norm(u), 3) + " deviations from the medians, it does not depend on its inputs.");
     }
 
     /// <summary>Searches from the medians, or from another point where the limit is flat about them; where the smooth iteration does not settle, along an edge between two branches.</summary>

@@ -52,7 +52,7 @@ public sealed class LimitState
     {
         Map(standard, values);
         var g = _function(values);
-        if (double.IsNaN(g) || double.IsInfinity(g)) throw new SolverException(Name + " gives no finite number for its inputs", 0, 0, 0, 0);
+        if (double.IsNaN(g) || double.IsInfinity(g)) throw new SolverException(Name + " gives " + (double.IsNaN(g) ? "no number" : "an infinite number") + " for inputs that its spreads reach.");
         return g;
     }
 

@@ -24,7 +24,7 @@ public sealed class NextMeasurement
     /// <summary>Gets the measurements, the most worth first: by the larger of the two shares.</summary>
     public IReadOnlyList<MeasurementWorth> Ranked { get; }
 
-    /// <summary>Gets the share of the doubt about the pull that nothing on the spot takes away.</summary>
+    /// <summary>Gets the share of the doubt about the pull that nothing on the spot takes away; 0 where nothing that scatters reaches the pull.</summary>
     public double NotMeasurableOfPull { get; }
 
     /// <summary>Gets the share of the doubt about the gear that nothing on the spot takes away; null where the gear is not known or does not scatter.</summary>
@@ -41,33 +41,34 @@ public sealed class NextMeasurement
     /// <returns>The ranking.</returns>
     /// <exception cref="ArgumentNullException">The sampler is null.</exception>
     /// <exception cref="ArgumentException">The number of points is not a power of two.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    /// <exception cref="SolverException">The pull does not vary, or a pull could not be solved.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or nothing scatters.</exception>
+    /// <exception cref="SolverException">Neither pull nor gear varies, or a pull could not be solved.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static NextMeasurement Rank(PlanSampler sampler, int samples, ulong seed, CancellationToken cancellation = default)
     {
-        Guard.NotNull(sampler, nameof(sampler));
+        PlanSampler.ThatScatters(sampler);
         Guard.Count(samples, 64, 65536, nameof(samples));
         var block = new BlockSampler(sampler, 0, PointSet.Random);
         var spreads = sampler.Sampled.Select(i => i.Factor).ToList();
-        var pull = SobolIndices.Of(spreads, Pull, samples, seed, cancellation: cancellation);
+
+        // Either is null where nothing that scatters reaches it: there is no doubt to share out.
+        var pull = SobolIndices.OrNull(spreads, Pull, samples, seed, cancellation: cancellation);
         var weakest = sampler.Plan.Assess().Rig?.Weakest?.Part.Name;
         SobolIndices? gear = null;
         if (weakest is not null)
         {
             var limit = PlanLimits.Part(sampler, weakest);
-
-            // Null where nothing that scatters reaches the gear: there is no doubt to share out.
             gear = SobolIndices.OrNull(spreads, limit.Of, samples, seed, cancellation: cancellation);
         }
 
+        if (pull is null && gear is null) throw new SolverException("Neither the pull nor the gear varies with what scatters" + (weakest is null ? string.Empty : " (the gear is judged by its weakest part, the " + weakest + ")") + ", so no measurement narrows anything.");
         var ranked = new List<MeasurementWorth>();
         double restOfPull = 0, restOfGear = 0;
         for (var i = 0; i < spreads.Count; i++)
         {
             var input = sampler.Sampled[i];
-            if (input.Input.IsMeasurable) ranked.Add(new MeasurementWorth(input, pull.Inputs[i], gear?.Inputs[i]));
-            else (restOfPull, restOfGear) = (restOfPull + Math.Max(0, pull.Inputs[i].First), restOfGear + Math.Max(0, gear?.Inputs[i].First ?? 0));
+            if (input.Input.IsMeasurable) ranked.Add(new MeasurementWorth(input, pull?.Inputs[i] ?? new InputSensitivity(i, 0, 0, 0, 0), gear?.Inputs[i]));
+            else (restOfPull, restOfGear) = (restOfPull + Math.Max(0, pull?.Inputs[i].First ?? 0), restOfGear + Math.Max(0, gear?.Inputs[i].First ?? 0));
         }
 
         return new NextMeasurement(ranked.OrderByDescending(m => m.Share).ToList().AsReadOnly(), restOfPull, gear is null ? null : restOfGear, weakest ?? string.Empty);

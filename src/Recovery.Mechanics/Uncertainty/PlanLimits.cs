@@ -18,7 +18,7 @@ public static class PlanLimits
     /// <exception cref="ArgumentNullException">The sampler is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Nothing scatters.</exception>
     public static IReadOnlyList<PlanLimit> For(PlanSampler sampler) =>
-        PlanLimitRows.For(Guard.NotNull(sampler, nameof(sampler)).Plan).Select(r => new PlanLimit(sampler, r.Key, r.Event, r.WhyNot, r.Margin)).ToList().AsReadOnly();
+        PlanLimitRows.For(PlanSampler.ThatScatters(sampler).Plan).Select(r => new PlanLimit(sampler, r.Key, r.Event, r.WhyNot, r.Margin)).ToList().AsReadOnly();
 
     /// <summary>Gives one limit of a sampled plan.</summary>
     /// <param name="sampler">The sampler; at least one input must scatter.</param>
@@ -29,7 +29,7 @@ public static class PlanLimits
     /// <exception cref="ArgumentOutOfRangeException">Nothing scatters.</exception>
     public static PlanLimit Of(PlanSampler sampler, string key)
     {
-        foreach (var r in PlanLimitRows.For(Guard.NotNull(sampler, nameof(sampler)).Plan))
+        foreach (var r in PlanLimitRows.For(PlanSampler.ThatScatters(sampler).Plan))
         {
             if (r.Key == key) return new PlanLimit(sampler, r.Key, r.Event, r.WhyNot, r.Margin);
         }

@@ -128,13 +128,14 @@ public sealed class PlanSampler
     /// <param name="progress">Told how many samples are done, from any thread; null for nobody.</param>
     /// <param name="cancellation">Stops the run.</param>
     /// <returns>The results: the same bits on any number of cores.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The number of samples is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The number of samples is outside its range, or the points are not one of the defined values.</exception>
     /// <exception cref="ArgumentException">The number of Sobol points is not a power of two, or sampled inputs together make no plan.</exception>
     /// <exception cref="SolverException">A pull could not be solved.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public PlanSamples Run(long samples, ulong seed, PointSet points = PointSet.Random, IProgress<long>? progress = null, CancellationToken cancellation = default)
     {
         Guard.Range(samples, 100, 1e12, string.Empty, nameof(samples));
+        Guard.Defined(points, points is PointSet.Random or PointSet.ScrambledSobol, nameof(points));
         if (points == PointSet.ScrambledSobol && ((samples & (samples - 1)) != 0 || samples > 1L << 32)) throw new ArgumentException("samples must be a power of two up to 2^32 for Sobol points; it was " + Text.Number(samples, 12) + ".", nameof(samples));
         var chunks = (int)((samples + Chunk - 1) / Chunk);
         var parts = new ConcurrentBag<PlanTallies>();
@@ -174,18 +175,24 @@ public sealed class PlanSampler
     /// <param name="points">Where the points come from.</param>
     /// <param name="cancellation">Stops the run.</param>
     /// <returns>The results of the part.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or the points are not one of the defined values.</exception>
     /// <exception cref="ArgumentException">Sampled inputs together make no plan.</exception>
     /// <exception cref="SolverException">A pull could not be solved.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public PlanSamples RunPart(long firstSample, int count, ulong seed, PointSet points = PointSet.Random, CancellationToken cancellation = default)
     {
+        Guard.Defined(points, points is PointSet.Random or PointSet.ScrambledSobol, nameof(points));
         Guard.Range(firstSample, 0, points == PointSet.ScrambledSobol ? (1L << 32) - count : 1e15, string.Empty, nameof(firstSample));
         Guard.Count(count, 1, 1_000_000_000, nameof(count));
         var sampler = new BlockSampler(this, seed, points);
         sampler.Run(firstSample, count, cancellation);
         return new PlanSamples(this, sampler.Tallies);
     }
+
+    /// <summary>Refuses a sampler in which nothing scatters where odds or doubt are asked for.</summary>
+    internal static PlanSampler ThatScatters(PlanSampler sampler) => Guard.NotNull(sampler, nameof(sampler))._inputs.Length > 0
+        ? sampler
+        : throw new ArgumentOutOfRangeException(nameof(sampler), "Nothing scatters in the sampler, so there are no odds: put a spread on an input with With or WithShift, or begin with WithDefaults.");
 
     private PlanInput Input(string key) => PlanInputList.For(Plan).FirstOrDefault(i => i.Key == key) ?? throw new ArgumentException("The plan has no input '" + key + "'. PlanInputList.For lists those that it has; what it does not declare is none.", nameof(key));
 

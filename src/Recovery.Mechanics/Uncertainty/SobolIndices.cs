@@ -48,7 +48,7 @@ public sealed class SobolIndices
     /// <exception cref="SolverException">The number does not vary, or is not finite.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static SobolIndices Of(IEnumerable<Spread> inputs, LimitFunction function, int samples, ulong seed, PointSet points = PointSet.ScrambledSobol, int randomisations = 8, CancellationToken cancellation = default) =>
-        OrNull(inputs, function, samples, seed, points, randomisations, cancellation) ?? throw new SolverException("sensitivity: the number does not vary", 0, 0, 0, samples);
+        OrNull(inputs, function, samples, seed, points, randomisations, cancellation) ?? throw new SolverException("The number does not vary, so there is nothing to share out: no input that scatters reaches it.");
 
     /// <summary>The indices, or null where the number does not vary.</summary>
     internal static SobolIndices? OrNull(IEnumerable<Spread> inputs, LimitFunction function, int samples, ulong seed, PointSet points = PointSet.ScrambledSobol, int randomisations = 8, CancellationToken cancellation = default)

@@ -260,7 +260,8 @@ public class PlanLimitTests
         Assert.Throws<ArgumentNullException>(() => PlanLimits.For(null!));
         Assert.Throws<ArgumentNullException>(() => PlanLimitOdds.Of(null!, 100, 1));
         Assert.Throws<ArgumentException>(() => PlanLimits.Of(sampler, "colour"));
-        Assert.Throws<ArgumentOutOfRangeException>(() => PlanLimits.For(PlanSampler.For(PolderHarvester.Create())));
+        Assert.Contains("begin with WithDefaults", Assert.Throws<ArgumentOutOfRangeException>("sampler", () => PlanLimits.For(PlanSampler.For(PolderHarvester.Create()))).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentOutOfRangeException>("sampler", () => PlanLimits.Of(PlanSampler.For(PolderHarvester.Create()), "hitch-rating"));
         Assert.Throws<ArgumentOutOfRangeException>(() => PlanLimitOdds.Of(PlanLimits.Of(sampler, "pull"), 99, 1));
         using var stop = new CancellationTokenSource();
         stop.Cancel();

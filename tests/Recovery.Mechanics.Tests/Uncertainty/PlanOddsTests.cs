@@ -95,6 +95,22 @@ public class PlanOddsTests
         Assert.Equal(0.2, pull.Single(r => r.Input.Input.Key == "tower.wheel-model").Pull.Total, 0.01);
     }
 
+    /// <summary>Wear and new strength alone reach no pull: the doubt about the gear is still ranked, by the variances of their logarithms, 0.04 to 0.01.</summary>
+    [Fact]
+    public void Doubt_about_the_gear_alone_is_ranked()
+    {
+        var weakest = Demo.Plan.Assess().Rig!.Weakest!.Part.Name;
+        var next = NextMeasurement.Rank(PlanSampler.For(Demo.Plan).With("rig.strength:" + weakest, Spread.LognormalAround(1, 0.1)).With("rig.wear:" + weakest, Spread.LognormalAround(1, 0.2)), 256, 1);
+        Assert.Equal("rig.wear:" + weakest, next.Ranked[0].Input.Input.Key);
+        Assert.Equal(0.8, next.Ranked[0].Gear!.First, 0.01);
+        Assert.Equal(0.2, next.Ranked[1].Gear!.Total, 0.01);
+        Assert.Equal(0, next.Ranked[0].Pull.Total + next.NotMeasurableOfPull);
+        Assert.Contains("next to nothing of the doubt about the pull, about 8 tenths about the gear", next.ToString(), StringComparison.Ordinal);
+
+        // The careless load of a plan that declares its procedure moves neither.
+        Assert.Contains("Neither the pull nor the gear varies", Assert.Throws<SolverException>(() => NextMeasurement.Rank(PlanSampler.For(Demo.Plan).With("line.careless-speed", Spread.LognormalAround(1, 0.2)), 64, 1)).Message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Misuse_is_refused()
     {
@@ -102,6 +118,7 @@ public class PlanOddsTests
         Assert.Throws<ArgumentException>(() => PlanLimits.Part(Demo, "rope"));
         Assert.Throws<ArgumentOutOfRangeException>(() => PlanLimits.Pull(PlanSampler.For(Demo.Plan)));
         Assert.Throws<ArgumentException>(() => NextMeasurement.Rank(Demo, 100, 1));
+        Assert.Throws<ArgumentOutOfRangeException>("sampler", () => NextMeasurement.Rank(PlanSampler.For(Demo.Plan), 64, 1));
         using var stop = new CancellationTokenSource();
         stop.Cancel();
         Assert.Throws<OperationCanceledException>(() => MeasureSamples.Of(Demo, [RecoveryMeasures.Vent()], 1000, 1, stop.Token));

@@ -320,6 +320,8 @@ public class PlanSamplerTests
         Assert.Throws<ArgumentException>(() => sampler.Without("stuck.cone-index"));
         Assert.Throws<ArgumentOutOfRangeException>(() => sampler.Run(10, 1));
         Assert.Throws<ArgumentException>(() => sampler.Run(1000, 1, PointSet.ScrambledSobol));
+        Assert.Throws<ArgumentOutOfRangeException>(() => sampler.Run(1000, 1, (PointSet)9));
+        Assert.Throws<ArgumentOutOfRangeException>(() => sampler.RunPart(0, 1000, 1, (PointSet)9));
         Assert.Throws<ArgumentException>(() => sampler.WithCorrelation(new GaussianCopula(new double[,] { { 1 } })));
         Assert.Throws<ArgumentException>(() => sampler.RunPart(0, 10, 1).Merge(PlanSampler.For(PolderHarvester.Create()).RunPart(10, 10, 1)));
         Assert.Throws<ArgumentOutOfRangeException>(() => sampler.RunPart(0, 10, 1).Probability((Verdict)7));
