@@ -75,7 +75,7 @@ internal static class PlanKernel
         else o.Steady = o.Procedure = double.NaN;
         if (n.Team is { } team)
         {
-            Team(team, w.Team!, double.IsNaN(o.Procedure) ? 1 : o.Procedure / o.Steady, ref o, ref worst);
+            Team(team, w.Team!, TeamLineKernel.Peak(o.Steady, o.Procedure), ref o, ref worst);
         }
         else
         {

@@ -104,7 +104,7 @@ public static class StandardChecks
         if (c.Plan.Tackle is { } tackle) Tackle(c, tackle, findings);
         if (c.Team is { } team)
         {
-            findings.AddRange(team.FindingsAt(c.Loads is { } pulled ? pulled.Output.Procedure / pulled.Output.Steady : 1));
+            findings.AddRange(team.FindingsAt(c.Loads is { } pulled ? TeamLineKernel.Peak(pulled.Output.Steady, pulled.Output.Procedure) : 1));
             return;
         }
 

@@ -29,6 +29,11 @@ internal static class TeamLineKernel
         return sustained;
     }
 
+    /// <summary>Peak of the line over its steady load; 1 where that is nothing or not known, because nothing is passed along then.</summary>
+    /// <param name="steady">Steady load; not a number where it is not known.</param>
+    /// <param name="procedure">Peak of the procedure.</param>
+    public static double Peak(double steady, double procedure) => steady > 0 ? procedure / steady : 1;
+
     /// <summary>Share of the nose moment that a member has used up, from just moving off to the peak of its line.</summary>
     /// <param name="f">The member, drawn by the most that those ahead can impose.</param>
     /// <param name="own">The most in its line.</param>
@@ -57,6 +62,6 @@ internal static class TeamLineKernel
         return push + (f.Weight * f.DownhillSine);
     }
 
-    /// <summary>Factor on what the wheels add: what draws the member ahead is no work of its wheel model.</summary>
-    private static double Scaled(CapabilityFlat f, double pull, double model) => pull > 0 ? f.LeadForce + ((pull - f.LeadForce) * model) : 0;
+    /// <summary>Factor on what the wheels add: what draws the member ahead is no work of its wheel model. A line does not push: never below zero.</summary>
+    private static double Scaled(CapabilityFlat f, double pull, double model) => pull > 0 ? Math.Max(0, f.LeadForce + ((pull - f.LeadForce) * model)) : 0;
 }

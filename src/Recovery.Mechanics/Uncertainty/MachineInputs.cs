@@ -19,8 +19,16 @@ internal static class MachineInputs
         for (var i = 0; i < plan.Tower.Machine.Axles.Count; i++)
         {
             var axle = i;
-            list.Add(new(plan, "tower.track-width:" + plan.Tower.Machine.Axles[i].Name, "track width of the " + plan.Tower.Machine.Axles[i].Name + ", which a line off to the side tilts over", Tape, InputEdit.OfTower((_, m) => new(m.Axles[axle].TrackWidth.Meters, 0.5, 6), (m, w) => Placed(m, axle, m.Axles[axle].Position.Meters, w)), "m"));
+            var name = AxleName(plan.Tower.Machine, i);
+            list.Add(new(plan, "tower.track-width:" + name, "track width of the " + name + ", which a line off to the side tilts over", Tape, InputEdit.OfTower((_, m) => new(m.Axles[axle].TrackWidth.Meters, 0.5, 6), (m, w) => Placed(m, axle, m.Axles[axle].Position.Meters, w)), "m"));
         }
+    }
+
+    /// <summary>Name of an axle; where several bear one name, with its number from the front, so that each can scatter.</summary>
+    public static string AxleName(Machine machine, int i)
+    {
+        var name = machine.Axles[i].Name;
+        return machine.Axles.Count(a => a.Name == name) > 1 ? name + " " + Provenance.Text.Number(i + 1) : name;
     }
 
     /// <summary>Loads, axles and tyres of one machine.</summary>
@@ -45,8 +53,8 @@ internal static class MachineInputs
 
     private static void Axle(RecoveryPlan plan, MachineOwner owner, int i, List<PlanInput> list)
     {
-        var axle = owner.Machine.Axles[i];
-        string key = ":" + owner.Prefix + axle.Name, words = "the " + axle.Name + owner.InWords;
+        var name = AxleName(owner.Machine, i);
+        string key = ":" + owner.Prefix + name, words = "the " + name + owner.InWords;
         if (i > 0) list.Add(new(plan, owner.Whose + ".axle-position" + key, "place of " + words + " along the machine, from the foremost axle", Tape, owner.Edit((p, m) => Place(m, i, owner.Behind(p)), (m, x) => Placed(m, i, x, m.Axles[i].TrackWidth.Meters)), "m"));
 
         // Beams on one frame; equalised axles share by their pins.
@@ -57,7 +65,7 @@ internal static class MachineInputs
     private static void Tyres(RecoveryPlan plan, MachineOwner owner, int i, List<PlanInput> list)
     {
         var axle = owner.Machine.Axles[i];
-        string key = ":" + owner.Prefix + axle.Name, tyres = "tyres of the " + axle.Name + owner.InWords;
+        string name = AxleName(owner.Machine, i), key = ":" + owner.Prefix + name, tyres = "tyres of the " + name + owner.InWords;
         list.Add(new(plan, owner.Whose + ".tyre-width" + key, "width of the " + tyres, Tape, owner.Edit((_, m) => new(m.Axles[i].Tyre.SectionWidth.Meters, 0.1, 1.5), (m, b) => With(m, i, t => t.Resized(b, t.OverallDiameter.Meters, t.SectionHeight.Meters))), "m"));
         list.Add(new(plan, owner.Whose + ".tyre-diameter" + key, "diameter of the " + tyres, Tape, owner.Edit((p, m) => Diameter(m.Axles[i].Tyre, owner.Sunk(p, i)), (m, d) => With(m, i, t => t.Resized(t.SectionWidth.Meters, d, t.SectionHeight.Meters))), "m"));
         list.Add(new(plan, owner.Whose + ".tyre-height" + key, "section height of the " + tyres, Tape, owner.Edit((_, m) => Height(m.Axles[i].Tyre), (m, h) => With(m, i, t => t.Resized(t.SectionWidth.Meters, t.OverallDiameter.Meters, h))), "m"));

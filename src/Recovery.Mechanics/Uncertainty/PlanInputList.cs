@@ -55,7 +55,7 @@ public static class PlanInputList
         for (var i = 0; i < plan.Stuck.Machine.Axles.Count; i++)
         {
             var axle = i;
-            list.Add(new PlanInput(plan, "stuck.sinkage:" + plan.Stuck.Machine.Axles[i].Name, "depth of the " + plan.Stuck.Machine.Axles[i].Name, "a rod and a tape at each wheel", new(p => new(p.Stuck.Sinkage[axle].Meters, 0, p.Stuck.Machine.Axles[axle].Tyre.OverallDiameter.Meters), (p, z) => Deeper(p, axle, z)), "m"));
+            list.Add(new PlanInput(plan, "stuck.sinkage:" + MachineInputs.AxleName(plan.Stuck.Machine, i), "depth of the " + MachineInputs.AxleName(plan.Stuck.Machine, i), "a rod and a tape at each wheel", new(p => new(p.Stuck.Sinkage[axle].Meters, 0, p.Stuck.Machine.Axles[axle].Tyre.OverallDiameter.Meters), (p, z) => Deeper(p, axle, z)), "m"));
         }
 
         Slopes(plan, list);

@@ -110,6 +110,41 @@ public class ArrangementSamplingTests
         Assert.True(ahead > 0 && less < none);
     }
 
+    /// <summary>Ground on which the towing machine is only dragged, and a wheel model that pulls more than its best estimate: a line carries nothing then, never a push, and no nose is without a number.</summary>
+    [Theory]
+    [InlineData(0.02)]
+    [InlineData(0.03)]
+    [InlineData(0.035)]
+    public void A_machine_that_is_dragged_pushes_nothing_into_the_line(double f)
+    {
+        var plan = Arrangements["second machine"](ReferencePlans.Gentle());
+        plan = plan.With(plan.Tower with { FirmestConeIndex = null, HardSurfaceInReach = false });
+        var sampler = PlanSampler.For(plan).With("tower.cone-index", Spread.Uniform(0.01, 3)).With("tower.wheel-model", Spread.Uniform(0.1, 9));
+        foreach (var model in new[] { 1.0, 2, 3, 6 })
+        {
+            var o = PlanSamplerTests.At(sampler, [f, model]);
+            Assert.True(o.AtHitch >= 0 && o.Sustained >= 0 && o.Procedure >= 0, FormattableString.Invariant($"{model}: {o.AtHitch}"));
+            Assert.InRange(o.Nose, 0, 10);
+        }
+
+        var typed = plan.With(plan.Tower with { Soil = Soil.FromConeIndex(plan.Tower.Soil.ConeIndex * f, plan.Tower.Soil.RemouldingIndex) });
+        PlanSamplerTests.Same(typed, sampler, [f, 1]);
+        Assert.All(typed.Assess().Findings, x => Assert.False(x.Required is { } required && double.IsInfinity(required), x.Id));
+    }
+
+    /// <summary>Three axles of one name: each is an input of its own, by its number from the front.</summary>
+    [Fact]
+    public void Axles_of_one_name_scatter_each_by_itself()
+    {
+        var plan = PolderHarvester.Create();
+        Machine Same(Machine m) => m.WithAxles(m.Axles.Select(a => new Axle("axle", a.Position, a.Tyres, a.Tyre, a.Driven, a.TrackWidth)));
+        plan = plan.With(plan.Stuck.WithMachines(Same(plan.Stuck.Machine), Same(plan.Stuck.AsFound)));
+        var keys = PlanInputList.For(plan).Select(i => i.Key).ToList();
+        Assert.Equal(keys.Count, keys.Distinct().Count());
+        var demands = Enumerable.Range(1, 3).Select(i => PlanSamplerTests.At(PlanSampler.For(plan).With("stuck.sinkage:axle " + i, Spread.Uniform(0.5, 1.5)), [1.2]).Demand).ToList();
+        Assert.Equal(3, demands.Distinct().Count());
+    }
+
     [Theory]
     [MemberData(nameof(Names))]
     public void Samples_cost_no_memory(string name)
