@@ -34,6 +34,10 @@ internal static class PlanSamplesReport
                 else Line(text, "  " + Short(part), part.BelowFloor);
             }
         }
+        else
+        {
+            text.Append("the gear".PadRight(Event)).Append("no number: strength or stretch of the line is not known\n");
+        }
 
         text.Append('\n').Append("kN".PadRight(36)).Append("1 in 20 below     middle   1 in 20 above\n");
         Row(text, "demand", samples.DemandNewtons);

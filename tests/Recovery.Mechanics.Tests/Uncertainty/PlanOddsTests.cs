@@ -1,8 +1,10 @@
 using System;
 using System.Linq;
 using System.Threading;
+using Recovery.Mechanics.Lines;
 using Recovery.Mechanics.Planning;
 using Recovery.Mechanics.Provenance;
+using Recovery.Mechanics.Rigging;
 using Recovery.Mechanics.Scenarios;
 using Recovery.Mechanics.Tests.Support;
 using Recovery.Mechanics.Uncertainty;
@@ -93,6 +95,13 @@ public class PlanOddsTests
         var pull = NextMeasurement.Rank(sampler, 1024, 1).Ranked;
         Assert.Equal(0.8, pull.Single(r => r.Input.Input.Key == "demand.method").Pull.First, 0.01);
         Assert.Equal(0.2, pull.Single(r => r.Input.Input.Key == "tower.wheel-model").Pull.Total, 0.01);
+    }
+
+    [Fact]
+    public void Gear_of_which_nothing_is_known_is_not_left_out_of_the_report()
+    {
+        var plan = Demo.Plan.With(Demo.Plan.Rig.Replace("recovery strap", new Strap("recovery strap", Fibre.Nylon, Rating.Unknown(Force.Zero), ReferenceMachines.M(12))));
+        Assert.Contains("\nthe gear                  no number: strength or stretch of the line is not known\n", PlanSampler.For(plan).Run(100, 1).ToReport(), StringComparison.Ordinal);
     }
 
     /// <summary>Wear and new strength alone reach no pull: the doubt about the gear is still ranked, by the variances of their logarithms, 0.04 to 0.01.</summary>
