@@ -132,8 +132,9 @@ Tell(together);
 
 Console.WriteLine();
 Console.WriteLine("HOW LIKELY A LIMIT IS PASSED");
-Console.WriteLine("sampled; by first order (beta: deviations to the likeliest way there); sampled");
-Console.WriteLine("once more about that way, which sees rare things better");
+Console.WriteLine("sampled; by first order (beta: deviations from the middle to the likeliest way");
+Console.WriteLine("there, below 0 where the middle is past it); sampled once more about that way,");
+Console.WriteLine("which sees rare things better");
 Console.WriteLine();
 var fast = sampler.Without("stuck.load:body");
 foreach (var key in new[] { "pull", "frees-itself", "nose-lift", "floor:axle strap", "breaks:axle strap" }) Say("- " + PlanLimitOdds.Of(PlanLimits.Of(fast, key), 20_000, seed: 1));
