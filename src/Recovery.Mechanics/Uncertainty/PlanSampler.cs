@@ -137,35 +137,7 @@ public sealed class PlanSampler
         Guard.Range(samples, 100, 1e12, string.Empty, nameof(samples));
         Guard.Defined(points, points is PointSet.Random or PointSet.ScrambledSobol, nameof(points));
         if (points == PointSet.ScrambledSobol && ((samples & (samples - 1)) != 0 || samples > 1L << 32)) throw new ArgumentException("samples must be a power of two up to 2^32 for Sobol points; it was " + Text.Number(samples, 12) + ".", nameof(samples));
-        var chunks = (int)((samples + Chunk - 1) / Chunk);
-        var parts = new ConcurrentBag<PlanTallies>();
-        long done = 0;
-        try
-        {
-            Parallel.For(
-                0,
-                chunks,
-                new ParallelOptions { CancellationToken = cancellation },
-                () => new BlockSampler(this, seed, points),
-                (chunk, _, sampler) =>
-                {
-                    var first = (long)chunk * Chunk;
-                    var count = (int)Math.Min(Chunk, samples - first);
-                    sampler.Run(first, count, cancellation);
-                    if (progress is not null) progress.Report(Interlocked.Add(ref done, count));
-                    return sampler;
-                },
-                sampler => parts.Add(sampler.Tallies));
-        }
-        catch (AggregateException e)
-        {
-            // Said as one thread would say it.
-            ExceptionDispatchInfo.Capture(e.Flatten().InnerExceptions[0]).Throw();
-        }
-
-        var whole = new PlanTallies(Numbers);
-        foreach (var part in parts) whole.Add(part);
-        return new PlanSamples(this, whole);
+        return Run(samples, seed, points, progress, cancellation, out _);
     }
 
     /// <summary>Runs a part of the samples on the calling thread: parts that together cover a range merge to the same bits as one run over it.</summary>
@@ -187,6 +159,43 @@ public sealed class PlanSampler
         var sampler = new BlockSampler(this, seed, points);
         sampler.Run(firstSample, count, cancellation);
         return new PlanSamples(this, sampler.Tallies);
+    }
+
+    /// <summary>The run itself; tells how many samplers it made.</summary>
+    internal PlanSamples Run(long samples, ulong seed, PointSet points, IProgress<long>? progress, CancellationToken cancellation, out int samplers)
+    {
+        var chunks = (int)((samples + Chunk - 1) / Chunk);
+
+        // Tasks come and go while a long run lasts, so what one leaves the next takes up: as many samplers as threads at once, however long it lasts.
+        var free = new ConcurrentBag<BlockSampler>();
+        long done = 0;
+        try
+        {
+            Parallel.For(
+                0,
+                chunks,
+                new ParallelOptions { CancellationToken = cancellation },
+                () => free.TryTake(out var left) ? left : new BlockSampler(this, seed, points),
+                (chunk, _, sampler) =>
+                {
+                    var first = (long)chunk * Chunk;
+                    var count = (int)Math.Min(Chunk, samples - first);
+                    sampler.Run(first, count, cancellation);
+                    if (progress is not null) progress.Report(Interlocked.Add(ref done, count));
+                    return sampler;
+                },
+                free.Add);
+        }
+        catch (AggregateException e)
+        {
+            // Said as one thread would say it.
+            ExceptionDispatchInfo.Capture(e.Flatten().InnerExceptions[0]).Throw();
+        }
+
+        var whole = new PlanTallies(Numbers);
+        samplers = free.Count;
+        foreach (var part in free) whole.Add(part.Tallies);
+        return new PlanSamples(this, whole);
     }
 
     /// <summary>Refuses a sampler in which nothing scatters where odds or doubt are asked for.</summary>

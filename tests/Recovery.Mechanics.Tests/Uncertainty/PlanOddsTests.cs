@@ -1,4 +1,6 @@
 using System;
+using System.Collections.Concurrent;
+using System.Diagnostics;
 using System.Linq;
 using System.Threading;
 using Recovery.Mechanics.Lines;
@@ -120,6 +122,16 @@ public class PlanOddsTests
         Assert.Contains("Neither the pull nor the gear varies", Assert.Throws<SolverException>(() => NextMeasurement.Rank(PlanSampler.For(Demo.Plan).With("line.careless-speed", Spread.LognormalAround(1, 0.2)), 64, 1)).Message, StringComparison.Ordinal);
     }
 
+    /// <summary>Threads of a long run leave and come back; what they count into is taken up again, so memory turns on the threads and not on the samples.</summary>
+    [Fact]
+    public void A_long_run_makes_no_more_samplers_than_threads_that_work_at_once()
+    {
+        var slow = new Slow();
+        var samples = Demo.Run(60 * PlanSampler.Chunk, 1, PointSet.Random, slow, CancellationToken.None, out var samplers);
+        Assert.Equal(60 * PlanSampler.Chunk, samples.Count);
+        Assert.InRange(samplers, 1, slow.Threads.Count);
+    }
+
     [Fact]
     public void Misuse_is_refused()
     {
@@ -131,5 +143,17 @@ public class PlanOddsTests
         using var stop = new CancellationTokenSource();
         stop.Cancel();
         Assert.Throws<OperationCanceledException>(() => MeasureSamples.Of(Demo, [RecoveryMeasures.Vent()], 1000, 1, stop.Token));
+    }
+
+    private sealed class Slow : IProgress<long>
+    {
+        public ConcurrentDictionary<int, bool> Threads { get; } = new();
+
+        public void Report(long value)
+        {
+            Threads[Environment.CurrentManagedThreadId] = true;
+            var watch = Stopwatch.StartNew();
+            while (watch.ElapsedMilliseconds < 30) Thread.SpinWait(100);
+        }
     }
 }
