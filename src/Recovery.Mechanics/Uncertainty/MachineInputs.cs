@@ -25,10 +25,13 @@ internal static class MachineInputs
     }
 
     /// <summary>Name of an axle; where several bear one name, with its number from the front, so that each can scatter.</summary>
-    public static string AxleName(Machine machine, int i)
+    public static string AxleName(Machine machine, int i) => Numbered(machine.Axles.Select(static a => a.Name), i);
+
+    /// <summary>A name, with its number where it is given more than once.</summary>
+    public static string Numbered(IEnumerable<string> names, int i)
     {
-        var name = machine.Axles[i].Name;
-        return machine.Axles.Count(a => a.Name == name) > 1 ? name + " " + Provenance.Text.Number(i + 1) : name;
+        var all = names.ToList();
+        return all.Count(n => n == all[i]) > 1 ? all[i] + " " + Provenance.Text.Number(i + 1) : all[i];
     }
 
     /// <summary>Loads, axles and tyres of one machine.</summary>

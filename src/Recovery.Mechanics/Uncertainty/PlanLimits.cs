@@ -17,6 +17,8 @@ public static class PlanLimits
     /// <returns>The limits: of the pull and the machines first, then part by part.</returns>
     /// <exception cref="ArgumentNullException">The sampler is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Nothing scatters.</exception>
+    /// <exception cref="ArgumentException">Sampled inputs together make no plan.</exception>
+    /// <exception cref="SolverException">A pull could not be solved.</exception>
     public static IReadOnlyList<PlanLimit> For(PlanSampler sampler) =>
         PlanLimitRows.For(PlanSampler.ThatScatters(sampler).Plan).Select(r => new PlanLimit(sampler, r.Key, r.Event, r.WhyNot, r.Margin)).ToList().AsReadOnly();
 
@@ -25,8 +27,9 @@ public static class PlanLimits
     /// <param name="key">Key of the limit, as <see cref="For"/> lists it.</param>
     /// <returns>The limit.</returns>
     /// <exception cref="ArgumentNullException">The sampler is null.</exception>
-    /// <exception cref="ArgumentException">There is no such limit.</exception>
+    /// <exception cref="ArgumentException">There is no such limit, or sampled inputs together make no plan.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Nothing scatters.</exception>
+    /// <exception cref="SolverException">A pull could not be solved.</exception>
     public static PlanLimit Of(PlanSampler sampler, string key)
     {
         foreach (var r in PlanLimitRows.For(PlanSampler.ThatScatters(sampler).Plan))

@@ -27,8 +27,9 @@ internal static class WayInputs
         for (var i = 0; i < way.Parts.Count; i++)
         {
             var at = i;
-            Of("part-place:" + way.Parts[i].Name, "distance of the " + way.Parts[i].Name + " behind the front axle, under which the line passes", w => w.Parts[at].BehindAxle.Meters, 0, 30, (w, l) => With(w, at, part => new UndersidePart(part.Name, l, part.Height)));
-            Of("part-height:" + way.Parts[i].Name, "height of the " + way.Parts[i].Name + ", under which the line passes", w => w.Parts[at].Height.Meters, 0, 4, (w, l) => With(w, at, part => new UndersidePart(part.Name, part.BehindAxle, l)));
+            var name = MachineInputs.Numbered(way.Parts.Select(static part => part.Name), i);
+            Of("part-place:" + name, "distance of the " + name + " behind the front axle, under which the line passes", w => w.Parts[at].BehindAxle.Meters, 0, 30, (w, l) => With(w, at, part => new UndersidePart(part.Name, l, part.Height)));
+            Of("part-height:" + name, "height of the " + name + ", under which the line passes", w => w.Parts[at].Height.Meters, 0, 4, (w, l) => With(w, at, part => new UndersidePart(part.Name, part.BehindAxle, l)));
         }
     }
 

@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.Linq;
 using System.Threading;
 using Recovery.Mechanics.Ground;
+using Recovery.Mechanics.Lines;
 using Recovery.Mechanics.Machines;
 using Recovery.Mechanics.Planning;
 using Recovery.Mechanics.Rigging;
@@ -139,6 +140,8 @@ public class ArrangementSamplingTests
         var plan = PolderHarvester.Create();
         Machine Same(Machine m) => m.WithAxles(m.Axles.Select(a => new Axle("axle", a.Position, a.Tyres, a.Tyre, a.Driven, a.TrackWidth)));
         plan = plan.With(plan.Stuck.WithMachines(Same(plan.Stuck.Machine), Same(plan.Stuck.AsFound)));
+        var way = plan.Site.UnderMachine!;
+        plan = plan.With(plan.Site with { UnderMachine = new UnderMachineLine(way.TailBehindAxle, way.Wheelbase, way.AnchorHeight, way.ApexHeight, way.Parts.Select(x => new UndersidePart("part", x.BehindAxle, x.Height))) { BellyEndBehindAxle = way.BellyEndBehindAxle } });
         var keys = PlanInputList.For(plan).Select(i => i.Key).ToList();
         Assert.Equal(keys.Count, keys.Distinct().Count());
         var demands = Enumerable.Range(1, 3).Select(i => PlanSamplerTests.At(PlanSampler.For(plan).With("stuck.sinkage:axle " + i, Spread.Uniform(0.5, 1.5)), [1.2]).Demand).ToList();
