@@ -67,12 +67,13 @@ internal static class AssessmentReport
     private static string Lift(ReportBuilder w, Assessment a)
     {
         double undecided = Traction.ChoiceFindings.WillNot * a.Demand.CentralNewtons, clear = Traction.ChoiceFindings.Undecided * a.Demand.CentralNewtons, now = a.Available.Central;
-        if (now < 0.02 * a.Capability.Flat.Weight) return w.Say("lift.pull", w.Display.Force(undecided), w.Display.Force(clear));
-        var parts = 2;
-        while (parts < 7 && now * new LineTackle(Math.Min(parts, 6)).SustainedAdvantage < a.Demand.PlanningHigh.Newtons) parts++;
+        // A puller that sustains next to nothing says nothing of the mass that would (judgement).
+        const double Next = 0.02;
+        if (now < Next * a.Capability.Flat.Weight || a.Plan.Tackle is not null || a.Team is not null) return w.Say("lift.pull", w.Display.Force(undecided), w.Display.Force(clear));
         var mass = w.Display.Mass(a.Capability.Tower.Machine.MassKilograms * clear / now);
-        return a.Plan.Tackle is not null || a.Team is not null ? w.Say("lift.pull", w.Display.Force(undecided), w.Display.Force(clear))
-            : parts > 6 ? w.Say("lift.mass", w.Display.Force(undecided), w.Display.Force(clear), mass)
+        var parts = Enumerable.Range(2, LineTackle.Most - 1).FirstOrDefault(n => now * new LineTackle(n).SustainedAdvantage >= a.Demand.PlanningHigh.Newtons);
+        return parts == 0
+            ? w.Say("lift.mass", w.Display.Force(undecided), w.Display.Force(clear), mass)
             : w.Say("lift.mass-or-tackle", w.Display.Force(undecided), w.Display.Force(clear), mass, Text.Number(parts));
     }
 

@@ -15,7 +15,10 @@ public sealed record LineTackle
     /// <summary>Describes a tackle.</summary>
     /// <param name="parts">Parts of line that hold the moving block, 2 to 6.</param>
     /// <exception cref="ArgumentOutOfRangeException">The number is outside its range.</exception>
-    public LineTackle(int parts) => Parts = Guard.Count(parts, 2, 6, nameof(parts));
+    public LineTackle(int parts) => Parts = Guard.Count(parts, 2, Most, nameof(parts));
+
+    /// <summary>Most parts of line of a tackle.</summary>
+    internal const int Most = 6;
 
     /// <summary>Gets the parts of line that hold the moving block.</summary>
     public int Parts { get; }
@@ -40,9 +43,9 @@ public sealed record LineTackle
     public double SustainedAdvantage => Parts / TackleKernel.FallLine(1, Parts - 1, TackleKernel.HandbookFriction, 1);
 
     /// <summary>What a finding calls it.</summary>
-    internal string Name => "tackle of " + Text.Number(Parts) + " parts";
+    internal Phrase Called => PlanningPhrases.Tackle.With(Text.Number(Parts));
 
     /// <summary>Gives the tackle in words, invariant culture.</summary>
     /// <returns>Parts and advantage.</returns>
-    public override string ToString() => Name + ", " + Text.Number(SustainedAdvantage, 3) + " times the sustained pull";
+    public override string ToString() => Called + ", " + Text.Number(SustainedAdvantage, 3) + " times the sustained pull";
 }

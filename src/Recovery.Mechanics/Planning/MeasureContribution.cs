@@ -40,7 +40,7 @@ public sealed record MeasureContribution
     /// <returns>Title, what it does alone, what is left without it.</returns>
     public override string ToString() => Measure.Title + ": " + (DoesNothingAlone ? "alone it does next to nothing" : "alone " + Words(Alone)) + "; the set without it " + Words(WithoutIt) + (DoesNothingAlone && IsNeeded ? ": it counts once the others are done" : string.Empty);
 
-    private static bool Same(MeasureSet a, MeasureSet b) => a.Verdict == b.Verdict && a.Stops == b.Stops && Math.Abs(a.Margin - b.Margin) < Little * b.Margin;
+    private static bool Same(MeasureSet a, MeasureSet b) => a.Verdict == b.Verdict && a.Stops == b.Stops && Math.Abs(a.Margin - b.Margin) <= Little * b.Margin;
 
     private static string Words(MeasureSet set) => (set.Stops == 1 ? "leaves 1 stop" : "leaves " + Text.Number(set.Stops) + " stops") + ", sustained over demand " + Text.Number(set.Margin, 3);
 }

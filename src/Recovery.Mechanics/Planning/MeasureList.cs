@@ -4,15 +4,12 @@ using System.Linq;
 using Recovery.Mechanics.Machines;
 using Recovery.Mechanics.Provenance;
 using Recovery.Mechanics.Resistance;
-using UnitsNet;
 
 namespace Recovery.Mechanics.Planning;
 
 /// <summary>The measures that a plan leaves open, and what each is worth.</summary>
 public static class MeasureList
 {
-    private static readonly Angle Ramp = Angle.FromRadians(Math.Atan(1.0 / 6));
-
     /// <summary>Gives the measures that apply to a plan.</summary>
     /// <param name="plan">The plan.</param>
     /// <returns>The measures, in the order in which they are usually done.</returns>
@@ -29,7 +26,7 @@ public static class MeasureList
         }
 
         if (stuck.Machine.Axles.Any(a => a.Tyre.LowestInflation is { } lowest && lowest.Pascals < a.Tyre.Inflation.Pascals)) measures.Add(RecoveryMeasures.Deflate());
-        if (stuck.AnyWheelBuried && stuck.DugSlope is null) measures.Add(RecoveryMeasures.Dig(Ramp));
+        if (stuck.AnyWheelBuried && stuck.DugSlope is null) measures.Add(RecoveryMeasures.Dig(CompiledStuckMachine.OfferedRamp));
         if ((stuck.AnyWheelBuried || stuck.Belly is not null) && stuck.Seal != Seal.Vented) measures.Add(RecoveryMeasures.Vent());
         if (stuck.Belly is not null) measures.Add(RecoveryMeasures.FreeBelly());
         if (stuck.Wheels != WheelMotion.Turning && stuck.Machine.Axles.Any(a => a.Driven)) measures.Add(RecoveryMeasures.DriveOwnWheels());

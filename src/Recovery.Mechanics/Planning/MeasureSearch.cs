@@ -11,7 +11,7 @@ namespace Recovery.Mechanics.Planning;
 /// <summary>Looks for the smallest or cheapest set of measures that lifts the verdict. Every set is worked whole.</summary>
 /// <remarks>
 /// <para>Up to twelve measures every set is tried (4,096 at the most). Of more, every set of so few measures is tried that no more than 4,096 are worked (<see cref="AllTriedUpTo"/>), and the best of those is lengthened greedily, by the measure that helps most, until nothing helps: a set that is better than the one found then has more measures than that.</para>
-/// <para>A measure that does not fit what the others of a set have left (a load that is already off, a strap that was replaced) makes no set with them: it is passed over.</para>
+/// <para>A measure that does not fit what the others of a set have left (a load that is already off, a strap that was replaced) makes no set with them: it is passed over. Measures are put into the plan in the order in which they are offered; one that fits only after a later one is passed over too.</para>
 /// <para>One set is better than another by the milder verdict, then fewer stops, then a pull that is not undecided (1.1 of the central demand or more), then fewer measures (or less effort where every measure has one and effort is asked for), then fewer cautions, then the greater margin of sustained pull over demand.</para>
 /// </remarks>
 public sealed class MeasureSearch

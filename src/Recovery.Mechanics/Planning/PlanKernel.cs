@@ -18,8 +18,8 @@ internal static class PlanKernel
     // Levels of the standard checks of the pull.
     private const double Stop = ChoiceFindings.WillNot, Undecided = ChoiceFindings.Undecided, Bogged = CapabilityFindings.BogShare;
 
-    // Angle from which a line off the direction of the pull is objected to.
-    private const double Mentioned = 2 * Math.PI / 180;
+    /// <summary>Angle from which a line off the direction of the pull, or off the level, is mentioned, rad (judgement).</summary>
+    public const double Mentioned = 2 * Math.PI / 180;
 
     /// <summary>Cone index that the sustained pull is worked on, and the one for the imposable pull.</summary>
     public static void TowerIndices(PlanNumbers n, ReadOnlySpan<double> factors, out double sustained, out double imposable)

@@ -46,7 +46,7 @@ internal static class PrecautionList
         list.Add("dig-dangers", PlanningSources.DigFirst);
         list.Add("leaks", GeneralSources.Trade);
         if (stuck.DugSlope is { } slope) list.AddAs("dig", "dig-done", PlanningSources.DigFirst, [Text.Number(1 / System.Math.Tan(System.Math.Max(slope.Radians, 1e-3)), 2)], "counted-on", []);
-        else if (stuck.AnyWheelBuried) list.AddAs("dig", "dig", PlanningSources.DigFirst, [], "dig", [list.Wording.Display.Force(System.Math.Max(0, a.Demand.CentralNewtons - PullDemand.Estimate(stuck.Dug(UnitsNet.Angle.FromDegrees(9.46))).CentralNewtons))]);
+        else if (stuck.AnyWheelBuried) list.AddAs("dig", "dig", PlanningSources.DigFirst, [], "dig", [list.Wording.Display.Force(System.Math.Max(0, a.Demand.CentralNewtons - PullDemand.Estimate(stuck.Dug(CompiledStuckMachine.OfferedRamp)).CentralNewtons))]);
         if (stuck.SidesDug) list.AddAs("dig-sides", "dig-sides", PlanningSources.DigFirst, [], "counted-on", []);
         if (stuck.BellyFreed) list.AddAs("belly", "belly-freed", GeneralSources.Trade, [], "belly-freed", []);
         else if (stuck.Belly is not null && stuck.Seal != Seal.Vented) list.Add("belly", GeneralSources.Trade);

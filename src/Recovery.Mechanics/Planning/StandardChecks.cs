@@ -126,7 +126,7 @@ public static class StandardChecks
 
     private static void Tackle(PlanContext c, LineTackle tackle, List<Finding> findings)
     {
-        var subject = tackle.Name;
+        var subject = tackle.Called;
         double anchor = c.Available.AtHitch * (tackle.Parts - 1), planning = c.Demand.PlanningHigh.Newtons;
         if (c.Available.Central < planning) findings.Add(new Finding(PlanningFindings.TackleShort, subject, planning / 1000, c.Available.Central / 1000, "kN"));
         if (tackle.AnchorHolds is not { } holds) findings.Add(new Finding(PlanningFindings.TackleAnchorUnknown, subject, anchor / 1000, unit: "kN"));
@@ -187,7 +187,7 @@ public static class StandardChecks
 
     private static void SlopeAndDirection(PlanContext c, List<Finding> findings)
     {
-        const double Mentioned = 2 * Math.PI / 180;
+        const double Mentioned = PlanKernel.Mentioned;
         var plan = c.Plan;
         var name = plan.Stuck.Machine.Name;
         var slope = -plan.Compiled.Stuck.Flat.Weight * plan.Compiled.Stuck.Flat.GradeSine;

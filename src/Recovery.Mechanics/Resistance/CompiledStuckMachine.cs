@@ -11,6 +11,9 @@ internal sealed class CompiledStuckMachine
     /// <summary>Undeclared exit slopes, rise over run (judgement).</summary>
     public const double ExitLow = 1.0 / 10, ExitCentral = 1.0 / 6, ExitHigh = 1.0 / 4;
 
+    /// <summary>The ramp that is offered where none is dug: the central exit, 1:6.</summary>
+    public static UnitsNet.Angle OfferedRamp { get; } = UnitsNet.Angle.FromRadians(Math.Atan(ExitCentral));
+
     private CompiledStuckMachine(DemandFlat flat, in DemandAssumptions assumptions, double equilibriumBound, double criticalIndex)
     {
         Flat = flat;

@@ -35,7 +35,7 @@ internal static class SelfRecoveryActions
 
         if (stuck.AnyWheelBuried && stuck.DugSlope is null)
         {
-            var slope = Angle.FromRadians(Math.Atan(CompiledStuckMachine.ExitCentral));
+            var slope = CompiledStuckMachine.OfferedRamp;
             steps.Add(OfTheHole(SelfPhrases.Dig.With(), demand, stuck.Dug(slope), before, SelfPhrases.DigStays));
             all = all.Dug(slope);
         }

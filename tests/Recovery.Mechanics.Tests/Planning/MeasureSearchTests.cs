@@ -169,6 +169,15 @@ public class MeasureSearchTests
     }
 
     [Fact]
+    public void Where_the_puller_sustains_nothing_a_measure_that_changes_nothing_is_said_to()
+    {
+        var nothing = new MeasureSet([], Verdict.Stop, 2, 0, 0, null);
+        var why = new MeasureContribution(RecoveryMeasures.Vent(), nothing, nothing, nothing, nothing);
+        Assert.True(why.DoesNothingAlone);
+        Assert.False(why.IsNeeded);
+    }
+
+    [Fact]
     public void A_search_can_be_cancelled()
     {
         using var source = new CancellationTokenSource();
