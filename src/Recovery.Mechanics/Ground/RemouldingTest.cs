@@ -51,7 +51,7 @@ public sealed record RemouldingTest
     public Ratio RemouldingIndex => Ratio.FromDecimalFractions(Math.Max(SoilKernel.LeastRemouldingIndex, Math.Min(1, Tested.DecimalFractions)));
 
     /// <summary>Gets what is to be said of the test; empty where it is plain.</summary>
-    public IReadOnlyList<Finding> Findings => Objection is { } objection ? [Say(objection, "sample")] : [];
+    public IReadOnlyList<Finding> Findings => Objection is { } objection ? [Say(objection, Phrase.Name("sample"))] : [];
 
     /// <summary>What is to be said of the test, without its text; null where it is plain.</summary>
     private FindingDefinition? Objection
@@ -82,12 +82,12 @@ public sealed record RemouldingTest
     public override string ToString() => Text.Kilopascals(Before.Pascals, 3) + " before, " + Text.Kilopascals(After.Pascals, 3) + " after 100 blows: remoulding index " + Text.Number(RemouldingIndex.DecimalFractions, 2);
 
     /// <summary>Adds what is to be said of the test of a soil beside or under a machine; nothing, and nothing is made, where it is plain.</summary>
-    internal void AddFindings(string where, string machine, List<Finding> findings)
+    internal void AddFindings(PhraseTemplate where, string machine, List<Finding> findings)
     {
-        if (Objection is { } objection) findings.Add(Say(objection, where + " the " + machine));
+        if (Objection is { } objection) findings.Add(Say(objection, where.With(machine)));
     }
 
-    private Finding Say(FindingDefinition objection, string subject) => new(
+    private Finding Say(FindingDefinition objection, Phrase subject) => new(
         objection,
         subject,
         objection == GroundFindings.RemouldingCapped ? 1 : objection == GroundFindings.RemouldingRaised ? SoilKernel.LeastRemouldingIndex : Doubtful,

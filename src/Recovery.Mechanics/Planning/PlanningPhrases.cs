@@ -19,6 +19,8 @@ internal static class PlanningPhrases
     public static readonly PhraseTemplate PastOwnAxle = New("past-own-axle", "the line runs past its own machine's axle");
     public static readonly PhraseTemplate AheadOfAxle = New("ahead-of-axle", "drawn forwards by a point ahead of its front axle: that way is not worked, look along the line");
     public static readonly PhraseTemplate EndsDoNotFit = New("ends-do-not-fit", "its ends do not fit its length");
+    public static readonly PhraseTemplate SoilBeside = New("soil-beside", "soil beside the {0}");
+    public static readonly PhraseTemplate SoilUnder = New("soil-under", "soil under the {0}");
     public static readonly PhraseTemplate Tackle = New("tackle", "tackle of {0} parts");
     public static readonly PhraseTemplate SustainedPull = New("sustained-pull", "the sustained pull of the {0}");
     public static readonly PhraseTemplate Nose = New("nose", "the nose of the {0}");

@@ -63,7 +63,7 @@ public static class StandardChecks
         c.Demand.AddFindings(findings);
         var plan = c.Plan;
         var beside = plan.Stuck.Soil.RemouldingTest;
-        beside?.AddFindings("soil beside", plan.Stuck.Machine.Name, findings);
+        beside?.AddFindings(PlanningPhrases.SoilBeside, plan.Stuck.Machine.Name, findings);
         Tested(plan.Tower, beside, findings);
         for (var i = 0; i < plan.Ahead.Count; i++) Tested(plan.Ahead[i].Tower, beside, findings);
     }
@@ -71,7 +71,7 @@ public static class StandardChecks
     /// <summary>What the test of a puller's soil says; nothing twice where it is the test beside the stuck machine.</summary>
     private static void Tested(TowingMachine tower, RemouldingTest? beside, List<Finding> findings)
     {
-        if (tower.Soil.RemouldingTest is { } test && !test.Equals(beside)) test.AddFindings("soil under", tower.Machine.Name, findings);
+        if (tower.Soil.RemouldingTest is { } test && !test.Equals(beside)) test.AddFindings(PlanningPhrases.SoilUnder, tower.Machine.Name, findings);
     }
 
     private static void Tyres(PlanContext c, List<Finding> findings)
