@@ -187,7 +187,7 @@ internal static class PlanKernel
         if (o.Down > n.VerticalRating) Raise(ref worst, Severity.Caution);
         if (n.Yaw > Mentioned)
         {
-            double tension = o.Imposable * n.Compiled.Tension, sideways = SidePullKernel.Sideways(tension, n.Pitch, n.Yaw);
+            double tension = o.AtHitch * n.Compiled.Tension, sideways = SidePullKernel.Sideways(tension, n.Pitch, n.Yaw);
             o.Sideways = SidePullKernel.MomentUsed(tower.Weight, 0, tower.CentreHeight, n.Track, sideways, n.HitchHeight, SidePullKernel.Vertical(tension, n.Pitch));
             Raise(ref worst, o.Sideways >= 1 ? Severity.Stop : Severity.Caution);
         }

@@ -203,9 +203,11 @@ public static class StandardChecks
         if (Math.Abs(pitch) > Mentioned) findings.Add(new Finding(PlanningFindings.LineInclined, (pitch > 0 ? PlanningPhrases.Lifts : PlanningPhrases.Presses).With(), Math.Abs(SidePullKernel.Vertical(tension, pitch)) / 1000, unit: "kN"));
         if (yaw <= Mentioned) return;
         var machine = plan.Tower.Machine;
-        double sideways = SidePullKernel.Sideways(tension, pitch, yaw), track = machine.NarrowestTrack;
+        // The puller feels its own line: a tackle multiplies behind it.
+        var own = c.Available.AtHitch * plan.Compiled.Tension;
+        double sideways = SidePullKernel.Sideways(own, pitch, yaw), track = machine.NarrowestTrack;
         var lifts = SidePullKernel.Sideways(SidePullKernel.Overturning(machine.WeightNewtons, 0, machine.CentreZ, track, plan.Tower.HitchHeight.Meters, pitch, yaw), pitch, yaw);
-        findings.Add(new Finding(PlanningFindings.Sideways, machine.Name, sideways / 1000, lifts / 1000, "kN", SidePullKernel.MomentUsed(machine.WeightNewtons, 0, machine.CentreZ, track, sideways, plan.Tower.HitchHeight.Meters, SidePullKernel.Vertical(tension, pitch)) >= 1 ? Severity.Stop : Severity.Caution));
+        findings.Add(new Finding(PlanningFindings.Sideways, machine.Name, sideways / 1000, lifts / 1000, "kN", SidePullKernel.MomentUsed(machine.WeightNewtons, 0, machine.CentreZ, track, sideways, plan.Tower.HitchHeight.Meters, SidePullKernel.Vertical(own, pitch)) >= 1 ? Severity.Stop : Severity.Caution));
     }
 
     private static void People(PlanContext c, List<Finding> findings)

@@ -85,4 +85,16 @@ public class LineYawTests
         Assert.Equal(contradicts, found.Count == 1);
         if (contradicts) Assert.Contains("the bridle is said to lean by " + Math.Abs(lean).ToString(System.Globalization.CultureInfo.InvariantCulture) + " deg", found[0].Message, StringComparison.Ordinal);
     }
+
+    /// <summary>The towing machine feels what its own line pulls: through a tackle the line to the stuck machine carries three times that, and turns the towing machine over no sooner.</summary>
+    [Fact]
+    public void A_tackle_adds_nothing_to_the_side_pull_on_the_puller()
+    {
+        var plan = Plan(20);
+        Finding Side(RecoveryPlan p) => p.Assess().Findings.Single(f => f.Id == "plan.line-sideways");
+        Finding alone = Side(plan), through = Side(plan.WithTackle(new LineTackle(3) { AnchorHolds = KN(2000), BlockRating = KN(2000) }));
+        Assert.Equal(3 * plan.Assess().Imposable.Newtons, plan.WithTackle(new LineTackle(3)).Assess().Imposable.Newtons, 1e-6);
+        Assert.Equal(alone.Required!.Value, through.Required!.Value, 1e-9);
+        Assert.Equal((alone.Available, alone.Severity), (through.Available, through.Severity));
+    }
 }
