@@ -4,13 +4,13 @@ namespace Recovery.Mechanics.Resistance;
 
 /// <summary>The floors at which a sum can bend downwards. Between two of them it is a sum of terms that bend upwards or not at all, so its greatest value lies on one of them or at an end.</summary>
 /// <remarks>
-/// <para>Beside the floor a sum has loads that fall with what the belly carries in proportion to the floor, shear and drag in proportion to it, and the wheel model, a parabola of the load; the larger of two such bends upwards again. Downwards bend only: what the belly carries (its share by area), its adhesion (the cap),
+/// <para>Over the floor a sum has loads that change with what the belly carries in proportion to it, shear and drag in proportion to it, and the wheel model, a parabola of the load; the larger of two such bends upwards again. Downwards bend only: what the belly carries (its share by area), its adhesion (the cap),
 /// the soil ahead of a wheel (the lesser of face and step) and the uplift (the least of seal, cavitation and what each axle can bear).</para>
 /// </remarks>
 internal static class FloorBends
 {
     /// <summary>Room that the floors of a machine need.</summary>
-    public static int Most(int axles) => 3 + (4 * axles) + (axles * (axles - 1) / 2);
+    public static int Most(int axles) => 3 + (3 * axles) + (axles * (axles - 1) / 2);
 
     /// <summary>Writes the bends of one state that lie between two floors; returns how many.</summary>
     public static int Of(DemandFlat f, in DemandState s, double from, double to, Span<double> floors)
@@ -32,7 +32,7 @@ internal static class FloorBends
         return n;
     }
 
-    /// <summary>Where what limits the uplift changes: seal, cavitation, and the spare bearing of each axle over its share, which is a line over the floor.</summary>
+    /// <summary>Where what limits the uplift changes: seal, cavitation, and the spare bearing of each axle over its share, a line over the floor. Where an axle begins to have some to spare the sum bends upwards.</summary>
     private static void Uplift(DemandFlat f, in DemandState s, double area, double from, double to, Span<double> floors, ref int n)
     {
         double overburden = f.UnitWeight * f.BellyImmersion, cavitates = (BreakoutKernel.SuctionLimitPascals + overburden) / (s.Uplift * UnderbodyKernel.BearingFactor), rate = s.Uplift * UnderbodyKernel.BearingFactor * area;
@@ -42,7 +42,6 @@ internal static class FloorBends
         {
             if (!(f.UpliftShare[i] > 0)) continue;
             Line(f, i, out var at, out var slope);
-            Inside(-at / slope, from, to, floors, ref n);
             Inside(at / (rate - slope), from, to, floors, ref n);
             Inside((most - at) / slope, from, to, floors, ref n);
             for (var k = 0; k < i; k++)
