@@ -49,30 +49,9 @@ internal sealed class ReportWriter(int width)
     /// <inheritdoc/>
     public override string ToString() => _text.ToString();
 
-    /// <summary>Cuts a text into lines of at most a number of columns, at blanks; a longer word stands alone.</summary>
-    internal static List<string> Wrap(string text, int columns)
-    {
-        var lines = new List<string>();
-        var line = new StringBuilder();
-        foreach (var word in text.Split(' '))
-        {
-            if (line.Length > 0 && line.Length + 1 + word.Length > columns)
-            {
-                lines.Add(line.ToString());
-                line.Clear();
-            }
-
-            if (line.Length > 0) line.Append(' ');
-            line.Append(word);
-        }
-
-        lines.Add(line.ToString());
-        return lines;
-    }
-
     private void Row(IReadOnlyList<string> cells, int[] widths)
     {
-        var first = Wrap(cells[0], widths[0]);
+        var first = Provenance.Text.Wrap(cells[0], widths[0]);
         for (var i = 0; i < first.Count; i++)
         {
             var line = new StringBuilder(first[i]);
@@ -88,7 +67,7 @@ internal sealed class ReportWriter(int width)
 
     private void Wrapped(string text, string first, string rest)
     {
-        var lines = Wrap(text, width - first.Length);
+        var lines = Provenance.Text.Wrap(text, width - first.Length);
         for (var i = 0; i < lines.Count; i++) _text.Append((i == 0 ? first : rest) + lines[i]).Append('\n');
     }
 }

@@ -1,5 +1,7 @@
 using System;
+using System.Collections.Generic;
 using System.Globalization;
+using System.Text;
 
 namespace Recovery.Mechanics.Provenance;
 
@@ -25,6 +27,27 @@ internal static class Text
 
     /// <summary>Formats a pressure in kilopascals from pascals.</summary>
     public static string Kilopascals(double pascals, int significantDigits = 4) => Number(pascals / 1000, significantDigits) + " kPa";
+
+    /// <summary>Cuts a text into lines of at most a number of columns, at blanks; a longer word stands alone. The lines after the first may leave room for a hanging indent.</summary>
+    public static List<string> Wrap(string text, int columns, int hanging = 0)
+    {
+        var lines = new List<string>();
+        var line = new StringBuilder();
+        foreach (var word in text.Split(' '))
+        {
+            if (line.Length > 0 && line.Length + 1 + word.Length > columns - (lines.Count > 0 ? hanging : 0))
+            {
+                lines.Add(line.ToString());
+                line.Clear();
+            }
+
+            if (line.Length > 0) line.Append(' ');
+            line.Append(word);
+        }
+
+        lines.Add(line.ToString());
+        return lines;
+    }
 
     /// <summary>Formats a value with its unit.</summary>
     public static string With(double value, string unit, int significantDigits = 4) => unit.Length == 0 ? Number(value, significantDigits) : Number(value, significantDigits) + " " + unit;

@@ -144,20 +144,6 @@ public sealed class WheelModelComparison
 
     private static void Note(StringBuilder notes, WheelModelEntry entry, string note)
     {
-        if (note.Length == 0) return;
-        var column = 0;
-        foreach (var word in (entry.Model.Name + ": " + note).Split(' '))
-        {
-            if (column + 1 + word.Length > TableColumns)
-            {
-                notes.Append("\n  ");
-                column = 2;
-            }
-
-            notes.Append(' ').Append(word);
-            column += 1 + word.Length;
-        }
-
-        notes.Append('\n');
+        if (note.Length > 0) notes.Append(' ').Append(string.Join("\n   ", Text.Wrap(entry.Model.Name + ": " + note, TableColumns - 1, hanging: 2))).Append('\n');
     }
 }

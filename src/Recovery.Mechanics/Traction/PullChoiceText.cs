@@ -70,25 +70,6 @@ internal static class PullChoiceText
 
     private static string Percent(double share) => Provenance.Text.Number(100 * share, 2 + (share >= 1 ? 1 : 0)) + " %";
 
-    private static void Wrap(StringBuilder text, string lead, string words)
-    {
-        var line = new StringBuilder(lead);
-        var indent = new string(' ', lead.Length);
-        var empty = true;
-        foreach (var word in words.Split(' '))
-        {
-            if (!empty && line.Length + 1 + word.Length > Columns)
-            {
-                text.Append(line).Append('\n');
-                line.Clear().Append(indent);
-                empty = true;
-            }
-
-            if (!empty) line.Append(' ');
-            line.Append(word);
-            empty = false;
-        }
-
-        text.Append(line).Append('\n');
-    }
+    private static void Wrap(StringBuilder text, string lead, string words) =>
+        text.Append(lead).Append(string.Join("\n" + new string(' ', lead.Length), Provenance.Text.Wrap(words, Columns - lead.Length))).Append('\n');
 }
