@@ -54,7 +54,10 @@ public sealed record AxleTraction
 
     /// <summary>Gives the axle in one line, invariant culture.</summary>
     /// <returns>Name, net traction, and why it is not credited.</returns>
-    public override string ToString() => Name + (Driven ? ": grips " + Text.Kilonewtons(GrossTraction.Newtons, 3) + ", asks " : ": not driven, asks ") + Text.Kilonewtons(MotionResistance.Newtons, 3) + Called().ToString().Substring(Name.Length);
+    public override string ToString() => Name + (Driven ? ": grips " + Text.Kilonewtons(GrossTraction.Newtons, 3) + ", asks " : ": not driven, asks ") + Text.Kilonewtons(MotionResistance.Newtons, 3) + Aside();
+
+    /// <summary>Why the figures are not credited, to stand behind the name; empty where they are.</summary>
+    internal string Aside() => Called().ToString().Substring(Name.Length);
 
     /// <summary>The name, with why the figures are not credited where they are not.</summary>
     internal Phrase Called() => Buried ? SelfPhrases.AxleBuried.With(Name)

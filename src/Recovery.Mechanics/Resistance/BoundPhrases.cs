@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using Recovery.Mechanics.Machines;
 using Recovery.Mechanics.Provenance;
 
 namespace Recovery.Mechanics.Resistance;
@@ -42,6 +43,9 @@ internal static class BoundPhrases
     public static readonly PhraseTemplate LinkedAxles = New("linked-axles", "linked axles");
 
     public static IReadOnlyList<PhraseTemplate> All => Known;
+
+    /// <summary>How the axles share the load.</summary>
+    public static PhraseTemplate Of(Suspension frame) => frame == Suspension.StraightFrame ? StraightFrame : LinkedAxles;
 
     private static PhraseTemplate New(string key, string english) => new(Known, "bound." + key, english);
 }

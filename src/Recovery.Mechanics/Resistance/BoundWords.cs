@@ -38,7 +38,7 @@ internal static class BoundWords
 
         if (f.BellyArea > 0 && s.Sealed && s.Uplift > 0) words.Add(Uplift(f, terms, s));
         if (f.AnyBuried || f.BellyArea > 0 || terms.Base > 0) words.Add(Soil(bound, frame, f, terms, s));
-        if (demand.Stuck.Machine.SuspensionMatters) words.Add((frame.Frame == Suspension.StraightFrame ? BoundPhrases.StraightFrame : BoundPhrases.LinkedAxles).With());
+        if (demand.Stuck.Machine.SuspensionMatters) words.Add(BoundPhrases.Of(frame.Frame).With());
         return words;
     }
 

@@ -20,5 +20,5 @@ public sealed record FrameDemand
 
     /// <summary>Gives the demand in one line, invariant culture.</summary>
     /// <returns>Frame and band.</returns>
-    public override string ToString() => (Frame == Suspension.StraightFrame ? "straight frame" : "linked axles") + ": " + Total;
+    public override string ToString() => BoundPhrases.Of(Frame).English + ": " + Total;
 }

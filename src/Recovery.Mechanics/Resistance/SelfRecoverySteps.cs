@@ -54,7 +54,7 @@ internal static class SelfRecoverySteps
         foreach (var axle in self.Axles)
         {
             if (!(axle.Load.Newtons > 0)) continue;
-            string w = Text.Number(axle.Load.Kilonewtons), n = Text.Number(axle.Numeric), note = axle.Called().ToString().Substring(axle.Name.Length);
+            string w = Text.Number(axle.Load.Kilonewtons), n = Text.Number(axle.Numeric), note = axle.Aside();
             working.Step("B_n", "wheel numeric, " + axle.Name, "(CI b d/W)(1 + 5 delta/h)/(1 + 3 b/d)", (self.Demand.Stuck.Belly is null ? "load " : "load beside the belly ") + w + " kN" + note, n, TerramechanicsSources.Brixius);
             if (axle.Driven) working.Step("GT", "gross traction, " + axle.Name, "W (0.88 (1 - e^(-0.1 B_n))(1 - e^(-7.5 s)) + 0.04)", w + ", B_n " + n + ", s 0.3", Text.Kilonewtons(axle.GrossTraction.Newtons), TerramechanicsSources.Brixius);
             working.Step("MR", "motion resistance, " + axle.Name, "W (1/B_n + 0.04 + 0.5 s/sqrt(B_n))", w + ", B_n " + n + (axle.Driven ? ", s 0.3" : ", s 0"), Text.Kilonewtons(axle.MotionResistance.Newtons), TerramechanicsSources.Brixius);
