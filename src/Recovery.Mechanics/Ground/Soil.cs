@@ -34,7 +34,7 @@ public sealed partial record Soil
     private Soil(Pressure coneIndex, Pressure weakestConeIndex, Ratio? measuredRemouldingIndex, SoilKind kind, SoilEstimate? estimate = null)
     {
         ConeIndex = Pressure.FromPascals(Guard.Pascals(coneIndex, 1, 20000, nameof(coneIndex)));
-        WeakestConeIndex = Pressure.FromPascals(Guard.Pascals(weakestConeIndex, 1, ConeIndex.Pascals / 1000, nameof(weakestConeIndex)));
+        WeakestConeIndex = weakestConeIndex;
         Kind = Guard.Defined(kind, kind is >= SoilKind.FineGrained and <= SoilKind.CleanSand, nameof(kind));
         if (measuredRemouldingIndex is { } measured)
             MeasuredRemouldingIndex = Ratio.FromDecimalFractions(Guard.Fraction(measured, SoilKernel.LeastRemouldingIndex, 1, "remouldingIndex"));
@@ -45,10 +45,10 @@ public sealed partial record Soil
     public Pressure ConeIndex { get; }
 
     /// <summary>Gets the smallest of several readings; the typical one where there is no other.</summary>
-    public Pressure WeakestConeIndex { get; }
+    public Pressure WeakestConeIndex { get; private init => field = Pressure.FromPascals(Guard.Pascals(value, 1, ConeIndex.Pascals / 1000, "weakestConeIndex")); }
 
     /// <summary>Gets the remoulding index as measured; null where it was not.</summary>
-    public Ratio? MeasuredRemouldingIndex { get; }
+    public Ratio? MeasuredRemouldingIndex { get; private init; }
 
     /// <summary>Gets the test that gave the remoulding index; null where it came as a number or was not measured.</summary>
     public RemouldingTest? RemouldingTest { get; private init; }
@@ -129,7 +129,7 @@ public sealed partial record Soil
     /// <param name="weakestConeIndex">Smallest reading, at most the typical one.</param>
     /// <returns>The soil with both readings.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The reading is not above 0 or is above the typical one.</exception>
-    public Soil WithWeakestReading(Pressure weakestConeIndex) => new(ConeIndex, weakestConeIndex, MeasuredRemouldingIndex, Kind, Estimate) { DeclaredUnitWeight = DeclaredUnitWeight, DeclaredAdhesionFactor = DeclaredAdhesionFactor, Terrain = Terrain, RemouldingTest = RemouldingTest };
+    public Soil WithWeakestReading(Pressure weakestConeIndex) => this with { WeakestConeIndex = weakestConeIndex };
 
     /// <summary>Gives the same soil with the remoulding index of a test; what is to be said of the test goes with it into the assessment of a plan.</summary>
     /// <param name="test">The test of a sample of this soil.</param>
@@ -140,7 +140,7 @@ public sealed partial record Soil
     {
         Guard.NotNull(test, nameof(test));
         if (Kind == SoilKind.CleanSand) throw new ArgumentException("test cannot be of this soil: it is clean sand, whose remoulding index is 1 and is not tested.", nameof(test));
-        return new(ConeIndex, WeakestConeIndex, test.RemouldingIndex, Kind, Estimate) { DeclaredUnitWeight = DeclaredUnitWeight, DeclaredAdhesionFactor = DeclaredAdhesionFactor, Terrain = Terrain, RemouldingTest = test };
+        return this with { MeasuredRemouldingIndex = test.RemouldingIndex, BorrowedRemouldingIndex = null, RemouldingTest = test };
     }
 
     /// <summary>Gives the same soil with the remoulding index of another, where it has none of its own.</summary>

@@ -68,4 +68,15 @@ public class SoilTests
     [Fact]
     public void Two_unit_systems_give_one_soil() =>
         Assert.Equal(Soil.FromConeIndex(Pressure.FromPoundsForcePerSquareInch(50), Ratio.FromPercent(80)).RatingConeIndex.Pascals, Soil.FromConeIndex(Pressure.FromKilopascals(50 * 6.894757293168361), Ratio.FromDecimalFractions(0.8)).RatingConeIndex.Pascals, 1e-6);
+
+    /// <summary>A plan lends the ground of the puller the index of the mire; another reading or a declared number must not lose it.</summary>
+    [Fact]
+    public void A_weakest_reading_leaves_everything_else_as_it_was()
+    {
+        var lent = Soil.FromConeIndexOnly(Pressure.FromKilopascals(400)).WithRemouldingIndexOf(Soil.FromConeIndex(Pressure.FromKilopascals(300), Ratio.FromDecimalFractions(0.9)));
+        var read = lent.WithWeakestReading(Pressure.FromKilopascals(200));
+        Assert.Equal(180, read.WeakestRatingConeIndex.Kilopascals, 1e-9);
+        Assert.Equal(lent, read.WithWeakestReading(Pressure.FromKilopascals(400)));
+        Assert.Equal("weakestConeIndex", Assert.Throws<ArgumentOutOfRangeException>(() => lent.WithWeakestReading(Pressure.FromKilopascals(401))).ParamName);
+    }
 }
