@@ -84,15 +84,15 @@ public sealed record Finding
     /// <summary>The part or place it concerns, by the templates of a language.</summary>
     internal string SubjectIn(Func<string, string?> find) => _name ?? _words!.In(find);
 
-    /// <summary>Fills a template with a subject in its language.</summary>
+    /// <summary>Fills a template with a subject in its language; the subject last, because a name may hold braces.</summary>
     internal string Fill(string template, string subject)
     {
         if (template.IndexOf('{') < 0) return template;
         return template
-            .Replace("{subject}", subject)
             .Replace("{required}", Show(Required, Unit))
             .Replace("{available}", Show(Available, Unit))
-            .Replace("{ratio}", Show(Ratio, string.Empty));
+            .Replace("{ratio}", Show(Ratio, string.Empty))
+            .Replace("{subject}", subject);
     }
 
     /// <summary>Gives severity, id, subject and message on one line.</summary>

@@ -1,6 +1,8 @@
 using System;
 using System.Collections.Generic;
+using System.Globalization;
 using System.Linq;
+using System.Text;
 
 namespace Recovery.Mechanics.Provenance;
 
@@ -27,9 +29,26 @@ internal sealed class Phrase(PhraseTemplate? template, object[] values) : IEquat
     /// <summary>Several phrases behind one another.</summary>
     public static string Join(string between, IEnumerable<Phrase> phrases, Func<string, string?> find) => string.Join(between, phrases.Select(p => p.In(find)));
 
+    /// <summary>Puts the values into their places in one pass: a name may hold braces of its own.</summary>
     private string Fill(string text, Func<string, string?> find)
     {
-        for (var i = 0; i < values.Length; i++) text = text.Replace("{" + Text.Number(i) + "}", values[i] is Phrase phrase ? phrase.In(find) : values[i] is List<Phrase> list ? Join(", ", list, find) : values[i].ToString());
-        return text;
+        var filled = new StringBuilder(text.Length);
+        for (var at = 0; at < text.Length; at++)
+        {
+            var close = text[at] == '{' ? text.IndexOf('}', at) : -1;
+            if (close > 0 && int.TryParse(text.Substring(at + 1, close - at - 1), NumberStyles.None, CultureInfo.InvariantCulture, out var i) && i < values.Length)
+            {
+                filled.Append(Said(values[i], find));
+                at = close;
+            }
+            else
+            {
+                filled.Append(text[at]);
+            }
+        }
+
+        return filled.ToString();
     }
+
+    private static string? Said(object value, Func<string, string?> find) => value is Phrase phrase ? phrase.In(find) : value is List<Phrase> list ? Join(", ", list, find) : value.ToString();
 }

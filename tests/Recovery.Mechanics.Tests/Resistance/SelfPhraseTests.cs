@@ -38,6 +38,16 @@ public class SelfPhraseTests
         Assert.Equal("unchanged, because that number is for wheels that roll, and digging takes soil from wheels that are sunk", dig.Remark);
     }
 
+    /// <summary>A name is the user's own, braces and all.</summary>
+    [Fact]
+    public void A_name_may_hold_the_marks_of_a_template()
+    {
+        Assert.Equal("{1} {0} (outside the wheel model: b/d)", SelfPhrases.AxleOutside.With("{1} {0}", "b/d").ToString());
+        Assert.Equal("{1}, {0}; {x} {2} {", SelfPhrases.WorthOfDriving.With(Provenance.Phrase.List([Provenance.Phrase.Name("{1}"), Provenance.Phrase.Name("{0}")]), "{x} {2} {").ToString());
+        var definition = new Provenance.FindingDefinition("own.test", Provenance.Severity.Note, "{subject} needs {required}.", "Look at {subject}.", Provenance.GeneralSources.Judgement);
+        Assert.Equal("{required} needs 3 kN.", Provenance.Finding.Raise(definition, "{required}", 3, 2, "kN").Message);
+    }
+
     /// <summary>Machines on soft and firm ground, on slopes, driven on some axles or none, sunk or not, with and without belly and brakes, full and empty.</summary>
     private static IEnumerable<StuckMachine> Machines()
     {
