@@ -48,5 +48,6 @@ internal static class WinchKernel
     /// <summary>Greatest angle at which the rope runs off the drum.</summary>
     public static double FleetAngle(double halfWidth, double lead) => Math.Atan2(halfWidth, lead);
 
+    /// <summary>Turns of rope side by side on the drum. The addend is rounding: a drum as wide as a whole number of ropes holds them all.</summary>
     private static double Turns(double ropeDiameter, double drumWidth) => Math.Floor((drumWidth / ropeDiameter) + 1e-9);
 }
