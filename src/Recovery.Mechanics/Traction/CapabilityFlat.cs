@@ -75,8 +75,11 @@ internal sealed class CapabilityFlat
     /// <summary>Angle of the line off the direction of the pull, radians.</summary>
     public double LineYaw { get; private set; }
 
-    /// <summary>Pull that power allows at the stated speed; infinite where it is not known.</summary>
-    public double PowerLimit { get; private set; }
+    /// <summary>Force that power puts on the wheels at the stated speed; infinite where it is not known.</summary>
+    public double PowerForce { get; private set; }
+
+    /// <summary>Pull that power allows at the stated speed, what the grade takes off and a machine ahead adds; infinite where it is not known.</summary>
+    public double PowerLimit => CapabilityKernel.Power(this, 1);
 
     /// <summary>Rating of the hitch; infinite where it is not known.</summary>
     public double RatingLimit { get; private set; }
@@ -133,7 +136,7 @@ internal sealed class CapabilityFlat
         flat.LinePitch = pitchRadians;
         flat.LineYaw = yawRadians;
         if (Math.Abs(yawRadians) > 1e-9) flat.SideLimit = SidePullKernel.OverturningAlong(machine.WeightNewtons, machine.CentreZ, machine.NarrowestTrack, zh, pitchRadians, Math.Abs(yawRadians));
-        flat.PowerLimit = tower.EnginePower is { } power ? Math.Max(0, (tower.Efficiency.DecimalFractions * (double)power.Watts / tower.PullSpeed.MetersPerSecond) - flat.GradeForce) : double.PositiveInfinity;
+        flat.PowerForce = tower.EnginePower is { } power ? tower.Efficiency.DecimalFractions * (double)power.Watts / tower.PullSpeed.MetersPerSecond : double.PositiveInfinity;
         flat.RatingLimit = tower.HitchRating?.Newtons ?? double.PositiveInfinity;
         flat.FirmestIndex = Math.Max(tower.FirmestConeIndex?.Pascals ?? 0, tower.Soil.ConeIndex.Pascals);
         flat.HardFriction = tower.HardSurfaceInReach ? Math.Min(ImposableKernel.HardSurfaceRatio, tower.HardSurfaceFriction?.DecimalFractions ?? ImposableKernel.HardSurfaceRatio) : 0;
@@ -196,7 +199,6 @@ internal sealed class CapabilityFlat
 
         LeadForce = lead;
         GradeForce = alone.GradeForce - lead;
-        PowerLimit = alone.PowerLimit + lead;
         NoseMoment = alone.NoseMoment + (lead * frontHeight);
         NoseLimit = NoseKernel.Lift(NoseMoment, LineHeight, CentreHeight);
     }

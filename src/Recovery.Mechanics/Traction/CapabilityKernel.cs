@@ -60,7 +60,7 @@ internal static class CapabilityKernel
     }
 
     /// <summary>Pull that power allows with a factor on the power at the wheels: the grade and a machine ahead take no part in it. Infinite where power is not known.</summary>
-    public static double Power(CapabilityFlat f, double factor) => double.IsInfinity(f.PowerLimit) ? f.PowerLimit : Math.Max(0, ((f.PowerLimit + f.GradeForce) * factor) - f.GradeForce);
+    public static double Power(CapabilityFlat f, double factor) => Math.Max(0, (f.PowerForce * factor) - f.GradeForce);
 
     /// <summary>Pull at a given slip, load transfer solved with it; negative where the machine does not move even itself (no line is taut then, so nothing is transferred).</summary>
     public static double AtSlip(CapabilityFlat f, double coneIndexPascals, double slip, in BrixiusConstants constants, out double residual) =>

@@ -56,6 +56,19 @@ public class TowingMachineTests
         Assert.Equal(PullLimit.NoseLift, high.LimitedBy);
     }
 
+    /// <summary>W sin(atan 0.3) = 45.11 kN against 0.7 x 40 kW/(1 m/s) = 28 kN: 17.11 kN are missing, and a machine ahead makes them up before anything is left for the hitch.</summary>
+    [Fact]
+    public void What_power_lacks_for_the_grade_is_not_forgotten()
+    {
+        var tower = Tower() with { EnginePower = Power.FromKilowatts(40), PullSpeed = Speed.FromMetersPerSecond(1), Grade = Grade.FromPercent(30) };
+        var flat = CapabilityFlat.From(tower, 0);
+        Assert.Equal(0, flat.PowerLimit);
+        Assert.Equal(0, CapabilityKernel.Power(flat, 1.2));
+        Assert.Equal(0.890, CapabilityKernel.Power(flat, 1.643) / 1000, 0.001);
+        Assert.Equal(0, flat.WithLead(tower, 10e3, 0.5).PowerLimit);
+        Assert.Equal(12.886, flat.WithLead(tower, 30e3, 0.5).PowerLimit / 1000, 0.001);
+    }
+
     [Fact]
     public void Imposable_pull_follows_the_firmest_ground()
     {
