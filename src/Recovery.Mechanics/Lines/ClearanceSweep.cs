@@ -55,7 +55,7 @@ public sealed class ClearanceSweep
             double share = first.ContactAt!.Value.DecimalFractions, advance = Way.Advance.Meters;
             findings.Add(first.IsGround && advance > 0
                 ? new Finding(LinesFindings.MeetsGround, LinesPhrases.The.With(first.Name), advance, advance * share, "m")
-                : new Finding(LinesFindings.FoulsInClimb, advance > 0 ? LinesPhrases.TheAfter.With(first.Name, Text.With(advance * share, "m", 2)) : LinesPhrases.The.With(first.Name), Way.FrontRise.Meters, Way.FrontRise.Meters * share, "m"));
+                : new Finding(LinesFindings.FoulsInClimb, advance > 0 ? LinesPhrases.TheAfter.With(first.Name, Text.With(advance * share, "m", 2)) : LinesPhrases.The.With(first.Name), Way.FrontRise.Meters, first.RiseAtContact!.Value.Meters, "m"));
         }
 
         return findings.AsReadOnly();

@@ -88,6 +88,9 @@ public sealed record LineClearance
     /// <summary>Share of the way after which the axles have risen, above 0; they rise evenly until then.</summary>
     internal double RisenAfter { get; init; } = 1;
 
+    /// <summary>Share of the rise that is done when a share of the way is.</summary>
+    internal double Risen(double t) => Math.Min(1, t / RisenAfter);
+
     /// <summary>Sweeps the motion from as found to its end.</summary>
     /// <returns>Clearance of every obstacle and the worst of them.</returns>
     /// <exception cref="ArgumentException">The drawbar does not lie beyond the attachment.</exception>
@@ -107,7 +110,7 @@ public sealed record LineClearance
     /// <summary>Clearance of a place when a share t of the motion is done; null where the line does not pass it.</summary>
     internal double? Clearance(bool ground, double x, double height, double t)
     {
-        double xa = AttachmentBehindAxle.Meters, span = DrawbarDistance.Meters - xa, risen = Math.Min(1, t / RisenAfter), h = FrontRise.Meters * risen, r = RearRise.Meters * risen, l = Wheelbase.Meters;
+        double xa = AttachmentBehindAxle.Meters, span = DrawbarDistance.Meters - xa, risen = Risen(t), h = FrontRise.Meters * risen, r = RearRise.Meters * risen, l = Wheelbase.Meters;
         var at = ground ? x - (Advance.Meters * t) : x;
         if (at < xa || at > xa + span) return null;
         var line = ClearanceKernel.LineHeight(AttachmentHeight.Meters + ClearanceKernel.BodyRise(h, r, l, xa), DrawbarHeight.Meters, span, at - xa);

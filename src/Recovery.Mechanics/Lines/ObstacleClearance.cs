@@ -45,7 +45,7 @@ public sealed record ObstacleClearance
     public Ratio? ContactAt => double.IsNaN(_contact) ? null : Ratio.FromDecimalFractions(_contact);
 
     /// <summary>Gets the rise of the front axle at first contact, at which to stop and rig anew; null where there is none.</summary>
-    public Length? RiseAtContact => double.IsNaN(_contact) ? null : Length.FromMeters(Way.FrontRise.Meters * _contact);
+    public Length? RiseAtContact => double.IsNaN(_contact) ? null : Length.FromMeters(Way.FrontRise.Meters * Way.Risen(_contact));
 
     /// <summary>Gets whether the line bears on it as found.</summary>
     public bool FoulsAsFound => _from == 0 && First.Meters <= 0;

@@ -199,6 +199,17 @@ public class GeometryTests
     }
 
     [Fact]
+    public void Where_the_axles_rise_early_the_rise_at_which_to_stop_is_theirs_and_not_a_share_of_the_way()
+    {
+        // Rear axle: 0.19 as found, 0.275 lost over the whole rise of 0.5 m: touched at 0.5 x 0.19/0.275 = 0.345455 m; risen after 0.4 of the way, so at 0.4 x 0.690909 = 0.276364 of it.
+        var way = new LineClearance(M(0.9), M(20), M(0.5), M(5), [new UndersidePart("rear axle", M(5), M(1.0))]).WithMotion(M(0.5), M(0.1), M(10)).WithThickness(M(0.02)).WithAttachmentBehindAxle(M(0));
+        var sweep = (way with { RisenAfter = 0.4 }).Sweep();
+        Assert.Equal(0.276364, sweep.FirstContact!.ContactAt!.Value.DecimalFractions, 1e-6);
+        Assert.Equal(0.345455, sweep.FirstContact.RiseAtContact!.Value.Meters, 1e-6);
+        Assert.Equal(0.345455, Assert.Single(sweep.Findings()).Available!.Value, 1e-6);
+    }
+
+    [Fact]
     public void The_sweep_names_the_worst_place_and_what_is_touched_first()
     {
         // A hump lies 14 m off as found; the casualty comes 10 m on, so the hump ends 4 m from the axle.
