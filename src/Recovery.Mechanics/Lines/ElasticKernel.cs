@@ -34,6 +34,9 @@ internal static class ElasticKernel
         return 4 * c * c * axialStiffnessNewtons / lengthMetres;
     }
 
+    /// <summary>How far a line reaches that is laid as a basket, from its ends to what it lies round: half its length along the pull.</summary>
+    public static double BasketReach(double lengthMetres, double radians) => 0.5 * lengthMetres * Math.Cos(radians);
+
     /// <summary>Fraction recovered where loading goes as (eps/em)^n and unloading as ((eps - ep)/(em - ep))^q: (n + 1)/(q + 1) (1 - ep/em).</summary>
     public static double RecoveredFraction(double loadingExponent, double unloadingExponent, double setOverStrain) =>
         (loadingExponent + 1) / (unloadingExponent + 1) * (1 - setOverStrain);

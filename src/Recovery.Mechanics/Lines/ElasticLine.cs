@@ -111,8 +111,8 @@ public sealed record ElasticLine
     /// <summary>The same laid as two legs side by side, its ends on one point: k = 4 cos(beta)^2 EA/L, all its mass over the length it reaches.</summary>
     internal ElasticLine AsBasket(double radians)
     {
-        double cos = Math.Max(0.5, Math.Cos(radians)), reach = Math.Max(0.2, 0.5 * LengthMetres * cos), share = 4 * cos * cos * reach / LengthMetres;
-        return new ElasticLine(Length.FromMeters(reach), Force.FromNewtons(share * SoftNewtons), Force.FromNewtons(share * StiffNewtons), LinearDensity.FromKilogramsPerMeter(MassKilograms / reach), Source);
+        var reach = Math.Max(0.2, ElasticKernel.BasketReach(LengthMetres, radians));
+        return new ElasticLine(Length.FromMeters(reach), Force.FromNewtons(reach * ElasticKernel.RunningBridleStiffness(SoftNewtons, LengthMetres, 2 * radians)), Force.FromNewtons(reach * ElasticKernel.RunningBridleStiffness(StiffNewtons, LengthMetres, 2 * radians)), LinearDensity.FromKilogramsPerMeter(MassKilograms / reach), Source);
     }
 
     /// <summary>Gives the line in words, invariant culture.</summary>

@@ -17,9 +17,6 @@ internal static class HitchKernel
 
     private const double Degree = Math.PI / 180;
 
-    /// <summary>How far a strap reaches that is laid as a basket, from its ends to what it lies round: half its length along the pull; beyond the widest leg, where it is refused, as there.</summary>
-    public static double BasketReach(double lengthMetres, double radians) => 0.5 * lengthMetres * Math.Max(0.5, Math.Cos(radians));
-
     /// <summary>Symmetric basket, 2 cos(beta); beta from the line of pull, to 60 degrees.</summary>
     public static double Basket(double beta) => Legs(2, beta);
 

@@ -106,14 +106,17 @@ public sealed record Strap : RigPart
 
     internal double Place => Choked ? StrengthKernel.Choker * StrengthKernel.ChokeAngle(AngleOfChoke?.Radians ?? 0) : 1;
 
-    internal override double LineMetres => IsBasket ? HitchKernel.BasketReach(Length.Meters, BasketLegAngle!.Value.Radians) : Length.Meters;
+    /// <summary>Angle of a leg of the basket, rad; beyond the widest, where it is refused, as there.</summary>
+    private double LegRadians => Math.Min(BasketLegAngle!.Value.Degrees, HitchKernel.WidestLeg) * Math.PI / 180;
+
+    internal override double LineMetres => IsBasket ? ElasticKernel.BasketReach(Length.Meters, LegRadians) : Length.Meters;
 
     internal override ElasticLine? Elastic
     {
         get
         {
             var line = Measured ?? (Rating.BreakingNewtons is { } mbs ? ElasticLine.Of(MaterialOf(Fibre), Force.FromNewtons(mbs), Length) : null);
-            return line is not null && IsBasket ? line.AsBasket(BasketLegAngle!.Value.Radians) : line;
+            return line is not null && IsBasket ? line.AsBasket(LegRadians) : line;
         }
     }
 
