@@ -8,7 +8,6 @@ namespace Recovery.Mechanics.Lines;
 /// <remarks>They are for lines near their breaking strength. Wave theory without loss gives the same order: 225 m/s for the tip of a nylon rope of 25 mm at 70 % of its strength.</remarks>
 public static class PublishedRecoilSpeeds
 {
-    private const double MetresPerSecondPerMilePerHour = 0.44704;
     private const double KilometresPerHourPerMetrePerSecond = 3.6;
 
     /// <summary>Gets them, slowest first.</summary>
@@ -23,7 +22,7 @@ public static class PublishedRecoilSpeeds
 
     private static PublishedRecoilSpeed One(string key, double metresPerSecond, string words, Source source) => new(key, metresPerSecond, metresPerSecond, words, source);
 
-    private static double Miles(double perHour) => perHour * MetresPerSecondPerMilePerHour;
+    private static double Miles(double perHour) => perHour * PhysicalConstants.MetresPerSecondPerMilePerHour;
 
     private static double Kilometres(double perHour) => perHour / KilometresPerHourPerMetrePerSecond;
 }

@@ -7,10 +7,10 @@ namespace Recovery.Mechanics.Planning;
 internal sealed class Display
 {
     private const double NewtonsPerKip = 1000 * PhysicalConstants.NewtonsPerPoundForce;
-    private const double MetresPerFoot = 0.3048;
-    private const double KilogramsPerPound = 0.45359237;
+    private const double MetresPerFoot = PhysicalConstants.MetresPerFoot;
+    private const double KilogramsPerPound = PhysicalConstants.KilogramsPerPound;
     private const double JoulesPerFootPound = 1.3558179483314004;
-    private const double MetresPerSecondPerMilePerHour = 0.44704;
+    private const double MetresPerSecondPerMilePerHour = PhysicalConstants.MetresPerSecondPerMilePerHour;
 
     private readonly bool _imperial;
 

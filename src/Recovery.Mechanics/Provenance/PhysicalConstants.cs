@@ -23,4 +23,7 @@ internal static class PhysicalConstants
 
     /// <summary>Metres in one foot (definition).</summary>
     public const double MetresPerFoot = 0.3048;
+
+    /// <summary>Metres per second in one mile per hour (definition).</summary>
+    public const double MetresPerSecondPerMilePerHour = 0.44704;
 }

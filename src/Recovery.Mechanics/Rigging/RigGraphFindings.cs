@@ -45,5 +45,5 @@ internal static class RigGraphFindings
     }
 
     /// <summary>Whether nothing of the rig stretches much.</summary>
-    private static bool IsLowStretch(RigGraph graph) => graph.Links.All(l => l.Part is not Strap { Fibre: not Fibre.Hmpe });
+    private static bool IsLowStretch(RigGraph graph) => !graph.Links.Any(l => l.Part.StretchesMuch);
 }

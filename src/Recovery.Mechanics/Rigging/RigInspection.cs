@@ -86,12 +86,12 @@ internal static class RigInspection
         else if (rating.Kind == RatingKind.LashingCapacity) findings.Add(new Finding(RiggingFindings.LashingGear, name));
     }
 
-    /// <summary>Whether nothing in the line stretches much: strain at break of some 2 % and less.</summary>
+    /// <summary>Whether nothing in the line stretches much.</summary>
     private static bool IsLowStretch(Rig rig)
     {
         for (var i = 0; i < rig.LineParts.Count; i++)
         {
-            if (rig.LineParts[i] is Strap { Fibre: not Fibre.Hmpe }) return false;
+            if (rig.LineParts[i].StretchesMuch) return false;
         }
 
         return true;

@@ -35,6 +35,9 @@ public abstract record RigPart
     /// <summary>Whether it is a line: a strap, a chain or a wire rope.</summary>
     internal bool IsLine => this is Strap or Chain or WireRope;
 
+    /// <summary>Whether it stretches much: a strap with a strain at break of more than some 2 %.</summary>
+    internal bool StretchesMuch => this is Strap { Fibre: not Fibre.Hmpe };
+
     /// <summary>Gives the name.</summary>
     /// <returns>The name.</returns>
     public override string ToString() => Name;
