@@ -25,13 +25,15 @@ internal static class LineLoadKernel
         o.EnergyStiff = ElasticKernel.Energy(o.Procedure, o.StiffUsed);
     }
 
-    /// <summary>Whether the locked-gear rule may be claimed: a dropped clutch surges past it on lines stiffer than it was tried on.</summary>
-    private static bool ClaimsGear(in LineLoadInput i, double stiffness) => i.GearSpeed >= 0 && !i.GearRuleBroken && !(i.ClutchMayDrop && stiffness > LockedGearConditions.DroppedClutchStiffness);
+    /// <summary>Whether the locked-gear rule may be claimed of a gear on a line of that stiffness: a dropped clutch surges past it on lines stiffer than it was tried on.</summary>
+    public static bool GearRuleHolds(in LineLoadInput i, double stiffness) => !i.GearRuleBroken && !(i.ClutchMayDrop && stiffness > LockedGearConditions.DroppedClutchStiffness);
+
+    private static bool ClaimsGear(in LineLoadInput i, double stiffness) => i.GearSpeed >= 0 && GearRuleHolds(i, stiffness);
 
     private static double Careless(in LineLoadInput i, double stiffness) => TakeUpKernel.HeldPeak(i.Pull, stiffness, Moving(i, i.CarelessSpeed), i.CarelessSpeed, i.CarelessSlack);
 
     /// <summary>Mass that moves at a speed: what turns in a gear goes no faster than that gear lets it, (v_t/v)^2 of its mass counts beyond.</summary>
-    private static double Moving(in LineLoadInput i, double speed)
+    public static double Moving(in LineLoadInput i, double speed)
     {
         if (!(i.Turning > 0 && i.GearSpeed >= 0 && speed > i.GearSpeed)) return i.Mass;
         var share = i.GearSpeed / speed;

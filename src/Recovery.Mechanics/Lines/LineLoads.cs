@@ -115,7 +115,7 @@ public sealed class LineLoads
             .Step("k", "stiffness, stiff end", "EA/L", Text.Number(Line.StiffNewtons / 1000) + "/" + Text.Number(Line.LengthMetres), k + " kN/m", Line.Source);
         if (_input.GearSpeed >= 0)
             working.Step("F_gear", "locked gear", "P + v_t sqrt(k m)", p + " + " + Text.Number(_input.GearSpeed) + " sqrt(" + k + " x " + m + ")", Text.Kilonewtons(TakeUpKernel.LockedGearPeak(_input.Pull, _output.StiffUsed, _input.Mass, _input.GearSpeed)), LinesSources.LockedGear);
-        working.Step("F_careless", "held anchor with careless slack and speed", "P + sqrt(P^2 + 2 k P s + k m v^2)", p + " + sqrt(" + p + "^2 + 2 x " + k + " x " + p + " x " + Text.Number(_input.CarelessSlack) + " + " + k + " x " + m + " x " + Text.Number(_input.CarelessSpeed) + "^2)", Text.Kilonewtons(_output.Careless), LinesSources.Careless);
+        working.Step("F_careless", "held anchor with careless slack and speed", "P + sqrt(P^2 + 2 k P s + k m v^2)", p + " + sqrt(" + p + "^2 + 2 x " + k + " x " + p + " x " + Text.Number(_input.CarelessSlack) + " + " + k + " x " + Text.Number(LineLoadKernel.Moving(_input, _input.CarelessSpeed) / 1000) + " x " + Text.Number(_input.CarelessSpeed) + "^2)", Text.Kilonewtons(_output.Careless), LinesSources.Careless);
         return working.Step("F", "procedure peak", "smaller of the rules that apply", Rule.ToString(), Text.Kilonewtons(_output.Procedure), Rule switch
         {
             LineLoadRule.LockedGear => LinesSources.LockedGear,
@@ -130,11 +130,16 @@ public sealed class LineLoads
     public override string ToString() => "steady " + Text.Kilonewtons(_output.Steady) + ", procedure " + Text.Kilonewtons(_output.Procedure) + " (" + Rule + "), careless " + Text.Kilonewtons(_output.Careless);
 
     /// <summary>The same pull and procedure on another line.</summary>
-    internal LineLoads WithLine(ElasticLine line)
+    internal LineLoads WithLine(ElasticLine line) => With(line, Procedure, _input.Turning);
+
+    /// <summary>The same pull and line with another procedure.</summary>
+    internal LineLoads WithProcedure(PullProcedure procedure) => With(Line, procedure, procedure.RotatingMass.Kilograms);
+
+    private LineLoads With(ElasticLine line, PullProcedure procedure, double turning)
     {
-        var input = InputOf(_input.Pull, _input.Mass - _input.Turning, _input.Turning, line, Procedure, _input.BeddedFactor, _input.FacesDownhill);
+        var input = InputOf(_input.Pull, _input.Mass - _input.Turning, turning, line, procedure, _input.BeddedFactor, _input.FacesDownhill);
         LineLoadKernel.Evaluate(input, out var output);
-        return new LineLoads(line, Procedure, input, output);
+        return new LineLoads(line, procedure, input, output);
     }
 
     internal static LineLoadInput InputOf(double pull, double mass, double turning, ElasticLine line, PullProcedure procedure, double beddedFactor, bool facesDownhill = false) => new()

@@ -63,6 +63,10 @@ internal static class PullLimits
     /// <summary>Stiffness that a limit has to hold for: bedded in where a second pull is declared or left open.</summary>
     public static double WorstStiffness(LineLoads loads) => loads.Procedure.SecondPull == false ? loads.Input.Stiff : loads.Input.Stiff * loads.Input.BeddedFactor;
 
-    /// <summary>Highest gear with which the peak of the full pull stays under a line load, first and second pull, m/s; not positive where none does.</summary>
-    public static double Gear(LineLoads loads, double limit) => TakeUpKernel.GearSpeedLimit(limit, loads.Input.Pull, WorstStiffness(loads), loads.Input.Mass);
+    /// <summary>Highest gear with which the peak of the full pull stays under a line load, first and second pull, m/s; not positive where none does, not a number where the rule of the locked gear is not claimed on the worse of them.</summary>
+    public static double Gear(LineLoads loads, double limit)
+    {
+        var stiffness = WorstStiffness(loads);
+        return LineLoadKernel.GearRuleHolds(loads.Input, stiffness) ? TakeUpKernel.GearSpeedLimit(limit, loads.Input.Pull, stiffness, loads.Input.Mass) : double.NaN;
+    }
 }

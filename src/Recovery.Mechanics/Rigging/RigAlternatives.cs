@@ -32,11 +32,20 @@ internal static class RigAlternatives
     public static RigCheck? SlowerGear(RigCheck check)
     {
         var was = check.Loads.Procedure;
-        var gear = was.LockedGear is null ? Crawl : check.GearSpeedAtFullFactors()?.MetersPerSecond ?? 0;
-        if (was.GearConditions is not null || was.WheelsCannotSlip || gear < Slowest || !(check.GearSpeedAtFloor()?.MetersPerSecond >= gear)) return null;
-        var procedure = PullProcedure.DrawnTautInGear(Speed.FromMetersPerSecond(gear)) with { SecondPull = was.SecondPull, CarelessSlack = was.CarelessSlack, CarelessSpeed = was.CarelessSpeed };
-        var input = check.Loads.Input with { GearSpeed = gear, Slack = 0, Approach = -1, Rise = -1 };
-        LineLoadKernel.Evaluate(input, out var output);
-        return output.Procedure < check.Loads.Output.Procedure ? RigCheck.Of(check.Rig, check.Policy, new LineLoads(check.Loads.Line, procedure, input, output)) : null;
+        if (was.GearConditions is not null || was.WheelsCannotSlip || was.ApproachPassesGear) return null;
+
+        // The gear is offered with the line drawn taut first, so it is that procedure whose limits count: on a stiff line the rule holds for no other.
+        var crawl = InGear(check, Crawl);
+        var gear = was.LockedGear is null ? Crawl : crawl.GearSpeedAtFullFactors()?.MetersPerSecond ?? 0;
+        if (gear < Slowest || !(crawl.GearSpeedAtFloor()?.MetersPerSecond >= gear)) return null;
+        var slower = InGear(check, gear);
+        return slower.Loads.Output.Procedure < check.Loads.Output.Procedure ? slower : null;
+    }
+
+    private static RigCheck InGear(RigCheck check, double metresPerSecond)
+    {
+        var was = check.Loads.Procedure;
+        var procedure = PullProcedure.DrawnTautInGear(Speed.FromMetersPerSecond(metresPerSecond)) with { SecondPull = was.SecondPull, CarelessSlack = was.CarelessSlack, CarelessSpeed = was.CarelessSpeed };
+        return RigCheck.Of(check.Rig, check.Policy, check.Loads.WithProcedure(procedure));
     }
 }

@@ -87,7 +87,7 @@ public sealed class RigCheck
             {
                 var load = PullLimits.Least(_places, kind, out var place);
                 if (place < 0 || double.IsNaN(load)) continue;
-                levels.Add(new RigLevel(kind, Part(place).Name, load, load / PullLimits.WorstStiffness(_loads), load / _loads.Input.Soft, kind == RigLevelKind.Rated ? 0 : Gear(load)));
+                levels.Add(new RigLevel(kind, Part(place).Name, load, load / PullLimits.WorstStiffness(_loads), load / _loads.Input.Soft, kind == RigLevelKind.Rated ? 0 : PullLimits.Gear(_loads, load)));
             }
 
             return levels.AsReadOnly();
@@ -176,9 +176,7 @@ public sealed class RigCheck
 
     internal void AddFindings(List<Finding> findings) => RigStrengthFindings.Add(this, findings);
 
-    private double Gear(double load) => _loads.Input.GearRuleBroken ? double.NaN : PullLimits.Gear(_loads, load);
-
-    private Speed? GearSpeedAt(Force? limit) => !_loads.Input.FacesDownhill && limit is { } load && Gear(load.Newtons) is > 0 and var speed ? Speed.FromMetersPerSecond(speed) : null;
+    private Speed? GearSpeedAt(Force? limit) => limit is { } load && PullLimits.Gear(_loads, load.Newtons) is > 0 and var speed ? Speed.FromMetersPerSecond(speed) : null;
 
     private static Force? Known(double newtons) => double.IsNaN(newtons) || double.IsInfinity(newtons) ? null : Force.FromNewtons(newtons);
 }

@@ -210,6 +210,15 @@ public class LineLoadTests
         LineLoads.Evaluate(KN(122.7), Mass.FromTonnes(18), ElasticLine.Of(material, KN(tonnes * 9.80665), M(9)), procedure);
 
     [Fact]
+    public void The_careless_step_is_worked_with_the_mass_that_moves_at_its_speed()
+    {
+        // 10 t turning in a gear of 2 km/h count (2/5)^2 of themselves at 5 km/h: 18 + 1.6 = 19.6 t.
+        var procedure = PullProcedure.DrawnTautInGear(Speed.FromKilometersPerHour(2)).WithRotatingMass(Mass.FromTonnes(10));
+        var step = LineLoads.Evaluate(KN(116), Mass.FromTonnes(18), Nylon, procedure).Explain().Steps.Single(s => s.Symbol == "F_careless");
+        Assert.Contains(" x 19.6 x ", step.Substitution, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Explains_itself()
     {
         var loads = LineLoads.Evaluate(KN(116), Mass.FromTonnes(18), Nylon, PullProcedure.DrawnTautInGear(Speed.FromKilometersPerHour(2)));

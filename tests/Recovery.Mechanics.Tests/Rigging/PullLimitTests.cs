@@ -102,6 +102,20 @@ public class PullLimitTests
         Assert.All(check.Levels, l => Assert.Null(l.Gear));
     }
 
+    [Theory]
+    // Nylon of 9 m, bedded in: 60 t 2 x 326.888 = 653.8 kN/m, under 654; 130 t 2 x 708.258 kN/m, above it.
+    [InlineData(60, false, true)]
+    [InlineData(130, false, false)]
+    [InlineData(130, true, true)]
+    public void On_a_stiff_line_a_gear_is_offered_only_where_the_line_is_declared_free_of_slack(double tonnes, bool taut, bool offered)
+    {
+        var rig = ReferenceRigs.Worked(tonnes, 80);
+        var procedure = new PullProcedure { LockedGear = Speed.FromKilometersPerHour(2), Slack = taut ? Length.Zero : null };
+        var check = RigCheck.Of(rig, DesignFactorPolicy.SlowPull, LineLoads.Evaluate(KN(116), Mass.FromTonnes(18), rig.Line!, procedure));
+        Assert.Equal(offered, check.GearSpeedAtFloor() is not null);
+        Assert.Equal(offered, check.Levels[2].Gear is not null);
+    }
+
     [Fact]
     public void A_level_that_needs_an_unknown_number_is_left_out()
     {

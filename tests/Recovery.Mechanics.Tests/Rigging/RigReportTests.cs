@@ -108,6 +108,17 @@ public class RigReportTests
     }
 
     [Fact]
+    public void A_slower_gear_on_a_stiff_line_is_worked_on_the_line_drawn_taut_that_it_is_offered_with()
+    {
+        // 130 t of nylon, 9 m: k 5 x 1274.8645/9 = 708.258 kN/m, above 654, where an undeclared clutch would lose the rule; sqrt(708.258 x 18) = 112.9096 kN s/m, 116 + 1.5/3.6 x 112.9096 = 163.0457 kN. Held anchor from 1.5 km/h: 241.2 kN.
+        var slower = RigAlternatives.SlowerGear(Check(ReferenceRigs.Worked(130, 80), PullProcedure.Undeclared))!;
+        Assert.Equal(163.0457, slower.Loads.ProcedurePeak.Kilonewtons, 0.0005);
+        Assert.Equal(LineLoadRule.LockedGear, slower.Loads.Rule);
+        Assert.All(slower.Parts, p => Assert.True(p.SecondPullReserve >= p.Floor));
+        Assert.Equal(slower.Loads.ProcedurePeak.Newtons, LineLoads.Evaluate(KN(116), Mass.FromTonnes(18), slower.Loads.Line, slower.Loads.Procedure).ProcedurePeak.Newtons, 1e-6);
+    }
+
+    [Fact]
     public void A_slower_gear_than_the_declared_one_keeps_the_full_factors()
     {
         // 120 t strap (1000.278 kN; k 653.777, bedded sqrt(2 x 653.777 x 18) = 153.4143 kN s/m) and 80 t axle straps (546.035/(2.7885 x 0.711266) = 275.3 kN): full factors at 1000.278/4.225 = 236.752 kN of the strap.
