@@ -26,13 +26,24 @@ internal static class FailureAnalysis
         return cases.AsReadOnly();
     }
 
-    /// <summary>Steel that flies where another part lets go, each piece once. Whatever part of a line or attachment fails, one of its ends is then free with that steel on it; how fast is worked out in the list of failures, when somebody asks.</summary>
+    /// <summary>Steel that flies where another part lets go, each piece once: one that was found by where it lies is not said again. Whatever part of a line or attachment fails, one of its ends is then free with that steel on it; how fast is worked out in the list of failures, when somebody asks.</summary>
     public static void AddSteel(RigCheck check, List<Finding> findings)
     {
         for (var i = 0; i < check.Rig.Parts.Count; i++)
         {
-            if (IsSteel(check.Rig.Parts[i])) findings.Add(new Finding(RiggingFindings.SteelOnFreeEnd, check.Rig.Parts[i].Name));
+            var part = check.Rig.Parts[i];
+            if (IsSteel(part) && !IsSaid(findings, part.Name)) findings.Add(new Finding(RiggingFindings.SteelOnFreeEnd, part.Name));
         }
+    }
+
+    private static bool IsSaid(List<Finding> findings, string piece)
+    {
+        for (var i = 0; i < findings.Count; i++)
+        {
+            if (findings[i].Id == RiggingFindings.SteelOnFreeEnd.Id && findings[i].Subject == piece) return true;
+        }
+
+        return false;
     }
 
     public static Finding SteelFinding(IReadOnlyList<FailureCase> failures, string piece) => new(RiggingFindings.SteelOnFreeEnd, piece, available: FailureCase.RoundedUp(Fastest(failures, piece)), unit: "m/s");

@@ -52,6 +52,15 @@ public class RigReportTests
     }
 
     [Fact]
+    public void Steel_that_is_found_by_where_it_lies_is_said_once_in_a_plan()
+    {
+        var rig = ReferenceRigs.Worked();
+        var chain = new Chain("chain", ChainGrade.Grade80, Length.FromMillimeters(26), M(2));
+        var findings = ReferencePlans.AsFound().With(new Rig(rig.Drawbar, [chain, .. rig.Parts], rig.Casualty)).Assess().Findings;
+        Assert.Single(findings, f => f.Id == "rig.steel-on-free-end" && f.Subject == "chain");
+    }
+
+    [Fact]
     public void The_careless_take_up_is_not_said_twice_where_it_is_the_procedure()
     {
         Assert.DoesNotContain(Findings(PullProcedure.Undeclared), f => f.Id.StartsWith("rig.careless", StringComparison.Ordinal) || f.Subject.EndsWith("careless take-up", StringComparison.Ordinal));
