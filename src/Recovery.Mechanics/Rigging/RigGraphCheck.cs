@@ -101,7 +101,7 @@ public sealed class RigGraphCheck
 
             foreach (var link in Graph.Links.Where(l => l.IsSteel && flies.Contains(l.Part.Name)))
             {
-                if (link.Part.BreakingNewtonsOfLine is not { } strength) return null;
+                if (RigRemedySearch.Breaking(link.Part) is not { } strength) return null;
                 better = better.Replace(link.Part.Name, new Strap("strap for " + link.Part.Name, Fibre.Hmpe, Rating.BreakingStrength(Force.FromNewtons(strength)), Length.FromMeters(Math.Max(0.3, link.Part.LineMetres))));
             }
 

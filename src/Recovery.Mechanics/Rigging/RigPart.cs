@@ -24,14 +24,6 @@ public abstract record RigPart
     /// <summary>Mass of steel that flies with it, kg; 0 where there is none.</summary>
     internal virtual double SteelKilograms => 0;
 
-    /// <summary>Breaking strength by its mark, tag or grade, N; null where it is not known or it is no chain or wire rope.</summary>
-    internal double? BreakingNewtonsOfLine => this switch
-    {
-        Chain c => c.Rating.BreakingNewtons,
-        WireRope w => w.Rating.BreakingNewtons,
-        _ => null,
-    };
-
     /// <summary>Whether it is a line: a strap, a chain or a wire rope.</summary>
     internal bool IsLine => this is Strap or Chain or WireRope;
 

@@ -61,6 +61,7 @@ internal static class RigRemedySearch
         return -1;
     }
 
+    /// <summary>Breaking strength of a part by its mark, tag, document or grade, N; null where it is not known.</summary>
     internal static double? Breaking(RigPart part) => part switch
     {
         Strap s => s.Rating.BreakingNewtons,
