@@ -15,11 +15,11 @@ internal static class PlanKernel
     /// <summary>Share of the nose moment used up at which the leading axle lifts.</summary>
     public const double NoseLifts = 1;
 
+    /// <summary>Angle above which a line off the direction of the pull is objected to (judgement).</summary>
+    public const double Mentioned = 2 * Math.PI / 180;
+
     // Levels of the standard checks of the pull.
     private const double Stop = ChoiceFindings.WillNot, Undecided = ChoiceFindings.Undecided, Bogged = CapabilityFindings.BogShare;
-
-    /// <summary>Angle from which a line off the direction of the pull, or off the level, is mentioned, rad (judgement).</summary>
-    public const double Mentioned = 2 * Math.PI / 180;
 
     /// <summary>Cone index that the sustained pull is worked on, and the one for the imposable pull.</summary>
     public static void TowerIndices(PlanNumbers n, ReadOnlySpan<double> factors, out double sustained, out double imposable)

@@ -187,7 +187,6 @@ public static class StandardChecks
 
     private static void SlopeAndDirection(PlanContext c, List<Finding> findings)
     {
-        const double Mentioned = PlanKernel.Mentioned;
         var plan = c.Plan;
         var name = plan.Stuck.Machine.Name;
         var slope = -plan.Compiled.Stuck.Flat.Weight * plan.Compiled.Stuck.Flat.GradeSine;
@@ -200,8 +199,8 @@ public static class StandardChecks
 
         var tension = c.Available.Imposable * plan.Compiled.Tension;
         double pitch = plan.Site.LinePitch.Radians, yaw = Math.Abs(plan.Site.LineYaw.Radians);
-        if (Math.Abs(pitch) > Mentioned) findings.Add(new Finding(PlanningFindings.LineInclined, (pitch > 0 ? PlanningPhrases.Lifts : PlanningPhrases.Presses).With(), Math.Abs(SidePullKernel.Vertical(tension, pitch)) / 1000, unit: "kN"));
-        if (yaw <= Mentioned) return;
+        if (Math.Abs(pitch) > PlanKernel.Mentioned) findings.Add(new Finding(PlanningFindings.LineInclined, (pitch > 0 ? PlanningPhrases.Lifts : PlanningPhrases.Presses).With(), Math.Abs(SidePullKernel.Vertical(tension, pitch)) / 1000, unit: "kN"));
+        if (yaw <= PlanKernel.Mentioned) return;
         var machine = plan.Tower.Machine;
         // The puller feels its own line: a tackle multiplies behind it.
         var own = c.Available.AtHitch * plan.Compiled.Tension;

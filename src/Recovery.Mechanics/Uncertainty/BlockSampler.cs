@@ -146,6 +146,9 @@ internal sealed class BlockSampler
         return double.IsInfinity(least) ? double.NaN : least;
     }
 
+    /// <summary>The most in the line behind a machine of a team after <see cref="At"/>, the foremost first.</summary>
+    public double LineBehind(int member) => (_madeScratch ?? _scratch).Team!.Imposable[member];
+
     /// <summary>Least margin among the places of a part; not a number where one is not known, infinite where nothing is asked of any.</summary>
     public double Least(int part, PlaceMargin margin)
     {

@@ -18,6 +18,7 @@ internal static class PlanLimitRows
         const string NoPull = "the plan has no pull", NoNumber = "its number is not known, or the line is not", Rolls = "the ground does not fall along the pull, so it cannot";
         yield return ("pull", "the pull is not enough", NoPull, static (BlockSampler b, in PlanOutcome o) => (o.Sustained - o.Demand) / Weight(b));
         yield return ("will-not-move-it", "the pull is under nine tenths of the demand", NoPull, static (BlockSampler b, in PlanOutcome o) => (o.Sustained - (ChoiceFindings.WillNot * o.Demand)) / Weight(b));
+        yield return ("undecided", "the pull is under eleven tenths of the demand, too near it to be called enough", NoPull, static (BlockSampler b, in PlanOutcome o) => (o.Sustained - (ChoiceFindings.Undecided * o.Demand)) / Weight(b));
         yield return ("may-bog", "the puller sustains so little that it may bog itself", NoPull, static (BlockSampler b, in PlanOutcome o) => Over(o.Own, CapabilityFindings.BogShare * b.Numbers.Compiled.Tower.Weight));
         yield return ("frees-itself", "the machine drives itself out", "no wheel model covers its drive: none of its wheels is driven, or a driven one is buried", static (BlockSampler b, in PlanOutcome o) => (o.OwnHolding - o.OwnNet) / Weight(b));
         yield return ("nose-light", "the leading axle of the puller goes light", NoPull, static (BlockSampler _, in PlanOutcome o) => NoseKernel.Caution - o.Nose);
@@ -25,7 +26,15 @@ internal static class PlanLimitRows
         yield return ("runs-away", "the freed machine rolls away", Rolls, static (BlockSampler _, in PlanOutcome o) => o.Slope > 0 ? Over(o.RollingHolds, o.Slope) : double.NaN);
         yield return ("may-run-away", "the freed machine rolls away on the firmest ground on its way", Rolls, static (BlockSampler _, in PlanOutcome o) => o.Slope > 0 ? Over(o.RollingHoldsOnFirmest, o.Slope) : double.NaN);
         yield return ("hitch-rating", "the puller can impose more than its hitch is rated for", "no rating of the hitch is declared", static (BlockSampler b, in PlanOutcome o) => Over(b.Numbers.Compiled.Tower.RatingLimit, o.AtHitch));
+        for (var i = 0; i < plan.Ahead.Count; i++)
+        {
+            var (at, name, drawn) = (i, plan.Ahead[i].Tower.Machine.Name, i + 1 < plan.Ahead.Count ? plan.Ahead[i + 1].Tower.Machine.Name : plan.Tower.Machine.Name);
+            yield return ("hitch-rating:" + name, "more comes into the line behind the " + name + " ahead than its hitch is rated for", "no rating of that hitch is declared", (BlockSampler b, in PlanOutcome _) => Over(b.Numbers.Team!.Alone[at].RatingLimit, b.LineBehind(at)));
+            yield return ("front-rating:" + drawn, "the " + drawn + " is drawn harder than the point on its front is rated for", "no rating of that point is declared", (BlockSampler b, in PlanOutcome _) => Over(b.Numbers.Team!.FrontRating[at + 1], b.LineBehind(at)));
+        }
+
         yield return ("hitch-vertical", "the line presses down on the hitch more than its maker allows", "no load down on the hitch is declared, or the line presses nothing down", static (BlockSampler b, in PlanOutcome o) => o.Down > 0 ? Over(b.Numbers.VerticalRating, o.Down) : double.NaN);
+        yield return ("tackle-short", "the pull through the tackle is under the demand that the tackle is sized on", "there is no tackle", static (BlockSampler b, in PlanOutcome o) => b.Numbers.TackleNeeds > 0 ? (o.Sustained - b.Numbers.TackleNeeds) / Weight(b) : double.NaN);
         yield return ("tackle-anchor", "the anchor of the tackle gives", "there is no tackle, or what its anchor holds is not known", static (BlockSampler b, in PlanOutcome o) => Over(b.Numbers.AnchorHolds, o.AtHitch * (b.Numbers.Advantage - 1)));
         yield return ("tackle-blocks", "the load on the tackle is over the rating of its blocks", "there is no tackle, or its blocks are not rated", static (BlockSampler b, in PlanOutcome o) => Over(b.Numbers.BlockRating, o.Imposable));
         yield return ("sideways", "the line pulls the puller over sideways", "the line does not run off to the side, so it cannot", static (BlockSampler _, in PlanOutcome o) => o.Sideways > 0 ? 1 - o.Sideways : double.NaN);

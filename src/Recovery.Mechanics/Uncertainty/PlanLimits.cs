@@ -7,7 +7,7 @@ namespace Recovery.Mechanics.Uncertainty;
 
 /// <summary>Limits of a sampled plan, for reliability and sensitivity: everything that the verdict of a sample turns on by a number.</summary>
 /// <remarks>
-/// <para>The pull, the machine that frees itself, the nose of the puller, the freed machine that rolls away, ratings of hitch and attachments, a line off to the side, and every part of the rig: rated, full factors, floor, second pull, careless take-up, breaking.</para>
+/// <para>The pull, the machine that frees itself, the nose of the puller, the freed machine that rolls away, ratings of hitches, front points and attachments, the tackle, a line off to the side, and every part of the rig: rated, full factors, floor, second pull, careless take-up, breaking.</para>
 /// <para>A belly that drags and a gear that is refused are yes or no in a sample: they have no distance and are no limits here.</para>
 /// </remarks>
 public static class PlanLimits

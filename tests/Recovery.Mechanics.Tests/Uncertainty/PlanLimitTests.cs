@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Linq;
 using System.Threading;
 using Recovery.Mechanics.Ground;
@@ -26,6 +27,7 @@ public class PlanLimitTests
     [Theory]
     [InlineData("pull", "gentle", "demand.method")]
     [InlineData("will-not-move-it", "gentle", "tower.wheel-model")]
+    [InlineData("undecided", "gentle", "tower.wheel-model")]
     [InlineData("may-bog", "gentle", "tower.wheel-model")]
     [InlineData("frees-itself", "rolling", "stuck.cone-index")]
     [InlineData("nose-light", "gentle", "tower.wheel-model")]
@@ -36,6 +38,9 @@ public class PlanLimitTests
     [InlineData("hitch-vertical", "pitched", "tower.wheel-model")]
     [InlineData("sideways", "plan.line-sideways", "tower.wheel-model")]
     [InlineData("hitch-rating", "rated tackle", "tower.wheel-model")]
+    [InlineData("hitch-rating:second tractor", "rated team", "tower.wheel-model")]
+    [InlineData("front-rating:tractor", "rated team", "tower.wheel-model")]
+    [InlineData("tackle-short", "tackle", "tower.wheel-model")]
     [InlineData("tackle-anchor", "plan.tackle-anchor-gives", "tower.wheel-model")]
     [InlineData("tackle-blocks", "plan.tackle-blocks-exceeded", "tower.wheel-model")]
     [InlineData("may-bog", "team", "tower.cone-index")]
@@ -89,6 +94,7 @@ public class PlanLimitTests
     [InlineData("pull.nose-light")]
     [InlineData("plan.tackle-anchor-gives")]
     [InlineData("team")]
+    [InlineData("rated team")]
     public void Every_limit_of_a_plan_as_it_scatters_stands_beside_its_samples(string story)
     {
         var sampler = PlanSampler.WithDefaults(Plan(story));
@@ -152,6 +158,42 @@ public class PlanLimitTests
         Assert.True(strap.Breaks.Hits > 0);
         var rolling = PlanSampler.WithDefaults(Plan("rolling"));
         Assert.Equal(rolling.Run(2000, 9).FreesItself!.Value.Hits, PlanLimitOdds.Of(PlanLimits.Of(rolling, "frees-itself"), 2000, 9).Sampled!.Value.Hits);
+    }
+
+    /// <summary>What the typed plan objects to of a team or a tackle is a limit of the sampled one: passed where the finding stands, a little to either side of what the number is.</summary>
+    [Fact]
+    public void A_team_and_a_tackle_pass_their_limits_where_the_typed_plan_objects()
+    {
+        var gentle = ReferencePlans.Gentle();
+        RecoveryPlan Team(double hitch, double front) => gentle.WithAhead([new TeamMember(ArrangementTests.Second() with { HitchRating = KN(hitch) })], new TeamMember(gentle.Tower) { FrontRating = KN(front) });
+        double Weight(RecoveryPlan plan) => plan.Compiled.Stuck.Flat.Weight;
+        var ahead = gentle.WithAhead([new TeamMember(ArrangementTests.Second())]).Assess().Team!.LineForcesImposable[0].Newtons / 1000;
+        foreach (var (beyond, past) in new[] { (0.999, true), (1.001, false) })
+        {
+            Same(Team(beyond * ahead, 500), "hitch-rating:second tractor", "pull.hitch-rating-exceeded", past);
+            Same(Team(500, beyond * ahead), "front-rating:" + gentle.Tower.Machine.Name, "pull.team-front-point-exceeded", past);
+        }
+
+        var seen = new HashSet<bool>();
+        foreach (var share in new[] { 0.2, 0.4, 0.6, 0.8, 1 })
+        {
+            var plan = gentle.With(gentle.Tower with { Soil = Soil.FromConeIndex(gentle.Tower.Soil.ConeIndex * share, gentle.Tower.Soil.RemouldingIndex) });
+            var through = plan.WithTackle(new LineTackle(2));
+            var shortOf = through.Assess().Findings.Any(f => f.Id == "plan.tackle-short");
+            seen.Add(shortOf);
+            Same(through, "tackle-short", "plan.tackle-short", shortOf);
+            var o = PlanSamplerTests.At(PlanSampler.For(plan), []);
+            Assert.Equal((o.Sustained - (1.1 * o.Demand)) / Weight(plan), At(plan, "undecided"), 1e-12);
+        }
+
+        Assert.Equal(2, seen.Count);
+
+        static double At(RecoveryPlan plan, string key) => PlanLimits.Of(PlanSampler.For(plan).With("tower.wheel-model", Spread.LognormalAround(1, 0.1)), key).State!.Of([1]);
+        static void Same(RecoveryPlan plan, string key, string id, bool past)
+        {
+            Assert.Equal(past, plan.Assess().Findings.Any(f => f.Id == id));
+            Assert.Equal(past, At(plan, key) < 0);
+        }
     }
 
     [Fact]
@@ -299,6 +341,8 @@ public class PlanLimitTests
             "downhill" => gentle.With(gentle.Stuck with { Grade = Grade.FromPercent(-7) }),
             "pitched" => gentle.With(ReferencePlans.Site() with { LinePitch = Angle.FromDegrees(5) }).With(gentle.Tower with { HitchVerticalRating = KN(20) }),
             "rated tackle" => gentle.With(gentle.Tower with { HitchRating = KN(100) }).WithTackle(new LineTackle(3)),
+            "tackle" => gentle.WithTackle(new LineTackle(2)),
+            "rated team" => gentle.WithAhead([new TeamMember(ArrangementTests.Second() with { HitchRating = KN(70) })], new TeamMember(gentle.Tower) { FrontRating = KN(60) }),
             "team" => gentle.WithAhead([new TeamMember(ArrangementTests.Second())]),
             _ => PlanStoryTests.Stories[story](),
         };
