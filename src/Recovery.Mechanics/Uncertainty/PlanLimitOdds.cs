@@ -77,7 +77,7 @@ public sealed class PlanLimitOdds
     public override string ToString() =>
         Sampled is not { } plain ? Limit.ToString() :
         AboutDesignPoint is not { } about ? Limit.Event + ": " + plain.WithInterval() + "; nothing that scatters was found to lead " + (plain.Hits == 0 ? "to it" : "away from it") :
-        Limit.Event + ": sampled " + plain.WithInterval() + "; " + (FirstOrder is { } first ? "first order " + SampledProbability.Magnitude(first.Probability) + " (beta " + Text.Number(first.Beta, 3) + ")" : "first order does not settle") + ", sampled there " + about.WithInterval()
+        Limit.Event + ": sampled " + plain.WithInterval() + "; " + (FirstOrder is { } first ? "first order " + SampledProbability.Magnitude(first.Probability) + " (beta " + Text.Number(first.Beta, 2) + ")" : "first order does not settle") + ", sampled there " + about.WithInterval()
         + (HasOtherWays ? "; there are other ways to it, the plain sample counts" : FirstOrder is null || Agrees ? string.Empty : "; the limit is curved, the sampled ones count");
 
     /// <summary>Samples plainly; <paramref name="crossing"/> is where the way from the medians to the nearest sample on the other side meets the limit, null where all were on one side.</summary>
