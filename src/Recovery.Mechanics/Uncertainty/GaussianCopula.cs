@@ -53,8 +53,18 @@ public sealed class GaussianCopula
         }
     }
 
+    private GaussianCopula(GaussianCopula less)
+    {
+        Dimensions = less.Dimensions + 1;
+        _lower = [.. less._lower, .. new double[less.Dimensions], 1];
+        _start = [.. less._start, less.Dimensions];
+    }
+
     /// <summary>Gets the number of inputs.</summary>
     public int Dimensions { get; }
+
+    /// <summary>The same with one more input behind the others, independent of them.</summary>
+    internal GaussianCopula WithOneMore() => new(this);
 
     /// <summary>Gives the copula in one line.</summary>
     /// <returns>The number of inputs.</returns>

@@ -66,7 +66,7 @@ public sealed class PlanSampler
     /// <param name="key">Key of the input, as <see cref="PlanInputList"/> lists it.</param>
     /// <param name="factor">How the factor on the plan's value scatters; its values must be above 0.</param>
     /// <param name="source">Where it comes from; null for the caller.</param>
-    /// <returns>The sampler. A correlation is dropped where the number of inputs changes.</returns>
+    /// <returns>The sampler. A correlation stays; an input that is new is independent of the others.</returns>
     /// <exception cref="ArgumentException">The plan has no such input or holds it as 0, or the spread reaches zero or below.</exception>
     /// <exception cref="ArgumentNullException">The spread is null.</exception>
     public PlanSampler With(string key, Spread factor, Source? source = null)
@@ -81,7 +81,7 @@ public sealed class PlanSampler
     /// <param name="key">Key of the input, as <see cref="PlanInputList"/> lists it, with a <see cref="PlanInput.Unit"/>.</param>
     /// <param name="shift">How the difference scatters, in the input's SI unit; median 0 where the plan holds the best estimate. What leaves the range that the plan can take is held at its end.</param>
     /// <param name="source">Where it comes from; null for the caller.</param>
-    /// <returns>The sampler, whose samples make the plan anew. A correlation is dropped where the number of inputs changes.</returns>
+    /// <returns>The sampler, whose samples make the plan anew. A correlation stays; an input that is new is independent of the others.</returns>
     /// <exception cref="ArgumentException">The plan has no such input, or it takes factors alone.</exception>
     /// <exception cref="ArgumentNullException">The spread is null.</exception>
     public PlanSampler WithShift(string key, Spread shift, Source? source = null)
@@ -208,7 +208,7 @@ public sealed class PlanSampler
     private PlanSampler Put(SampledInput added)
     {
         var at = Array.FindIndex(_inputs, i => i.Input.Key == added.Input.Key);
-        return at < 0 ? new PlanSampler(Plan, [.. _inputs, added], null) : new PlanSampler(Plan, _inputs.Select((i, k) => k == at ? added : i).ToArray(), Correlation);
+        return at < 0 ? new PlanSampler(Plan, [.. _inputs, added], Correlation?.WithOneMore()) : new PlanSampler(Plan, _inputs.Select((i, k) => k == at ? added : i).ToArray(), Correlation);
     }
 
     /// <summary>Gives plan and number of inputs in one line, invariant culture.</summary>

@@ -307,6 +307,19 @@ public class PlanSamplerTests
         Assert.Contains("at most 64", Assert.Throws<ArgumentException>(() => PlanSampler.For(plan.With(new Rig(plan.Rig.Drawbar, parts, plan.Rig.Casualty)))).Message, StringComparison.Ordinal);
     }
 
+    /// <summary>A correlation given before the last input is not lost: the samples are those of the matrix with a row of its own for it.</summary>
+    [Fact]
+    public void A_correlation_stays_when_an_input_is_added()
+    {
+        var two = PlanSampler.For(PolderHarvester.Create()).With("stuck.cone-index", Spread.LognormalAround(1, 0.3)).With("tower.cone-index", Spread.LognormalAround(1, 0.3));
+        var spread = Spread.LognormalAround(1, 0.2);
+        var kept = two.WithCorrelation(new GaussianCopula(new[,] { { 1, 0.6 }, { 0.6, 1 } })).With("tower.wheel-model", spread);
+        var whole = two.With("tower.wheel-model", spread).WithCorrelation(new GaussianCopula(new[,] { { 1, 0.6, 0 }, { 0.6, 1, 0 }, { 0, 0, 1 } }));
+        Assert.Equal(3, kept.Correlation!.Dimensions);
+        Assert.Equal(whole.RunPart(0, 2000, 5).ToBytes(), kept.RunPart(0, 2000, 5).ToBytes());
+        Assert.NotEqual(two.With("tower.wheel-model", spread).RunPart(0, 2000, 5).ToBytes(), kept.RunPart(0, 2000, 5).ToBytes());
+    }
+
     [Fact]
     public void A_fault_on_one_of_many_threads_is_said_as_on_one() =>
         Assert.Equal("the host's own", Assert.Throws<InvalidOperationException>(() => PlanSampler.WithDefaults(PolderHarvester.Create()).Run(100_000, 1, progress: new Faulty())).Message);
