@@ -23,11 +23,11 @@ internal static class PlanDefaults
 
         // Median 1: the plan's own value is the best estimate.
         var reading = ScatterArithmetic.Combine(DefaultScatter.ConeIndex.Taken, DefaultScatter.MechanicalCone.Taken, 0);
-        yield return new(Of("stuck.cone-index"), Factor(reading), UncertaintySources.ConeIndexScatter);
+        yield return new(Of("stuck.cone-index"), Factor(reading), UncertaintySources.ConeReading);
         yield return new(Of("stuck.remoulding-index"), Factor(Remoulding(plan.Stuck.Soil)), GeneralSources.Judgement);
         yield return new(Of("stuck.cone-factor"), Spread.Triangular(SoilKernel.ConeFactorLow / SoilKernel.ConeFactor, 1, SoilKernel.ConeFactorHigh / SoilKernel.ConeFactor), GroundSources.ConeFactor);
         yield return new(Of("demand.method"), Spread.LognormalAround(1, ScatterArithmetic.CombineLogarithmic(Method, 0, Contact)), UncertaintySources.DemandScatter);
-        yield return new(Of("tower.cone-index"), Factor(reading), UncertaintySources.ConeIndexScatter);
+        yield return new(Of("tower.cone-index"), Factor(reading), UncertaintySources.ConeReading);
         yield return new(Of("tower.remoulding-index"), Factor(Remoulding(plan.Tower.Soil)), GeneralSources.Judgement);
         yield return new(Of("tower.wheel-model"), Factor(DefaultScatter.WheelModel.Taken), UncertaintySources.WheelModelError);
         if (plan.Rig.Line is { } line && line.SoftNewtons < line.StiffNewtons)
@@ -44,7 +44,7 @@ internal static class PlanDefaults
         foreach (var part in plan.Rig.Parts) yield return new(Of("rig.strength:" + part.Name), ScatterArithmetic.NewStrength(1, DefaultScatter.NewStrength.Taken), UncertaintySources.NewStrengthScatter);
         foreach (var member in plan.Ahead)
         {
-            yield return new(Of("ahead.cone-index:" + member.Tower.Machine.Name), Factor(reading), UncertaintySources.ConeIndexScatter);
+            yield return new(Of("ahead.cone-index:" + member.Tower.Machine.Name), Factor(reading), UncertaintySources.ConeReading);
             yield return new(Of("ahead.remoulding-index:" + member.Tower.Machine.Name), Factor(Remoulding(member.Tower.Soil)), GeneralSources.Judgement);
         }
     }

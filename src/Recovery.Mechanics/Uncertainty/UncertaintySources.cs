@@ -21,6 +21,9 @@ internal static class UncertaintySources
     /// <summary>Measurement error of a cone.</summary>
     public static readonly Source ConeError = new("cov-cone-error", "Coefficient of variation of cone measurement error: electric 0.05 to 0.15, mechanical 0.15 to 0.25, reported", Standing.Secondary);
 
+    /// <summary>A reading taken for the index of the ground: as weak as the weaker of the two.</summary>
+    public static readonly Source ConeReading = new("cov-cone-reading", "Coefficient of variation of a cone index from a reading: that within a field (cov-cone-index, primary) with the error of a mechanical cone (cov-cone-error, reported)", Standing.Secondary);
+
     /// <summary>Cone to strength.</summary>
     public static readonly Source ConeTransformation = new("cov-cone-transformation", "Coefficient of variation of the transformation from cone to undrained strength 0.29 to 0.35: compilation in UFC 3-220-20", Standing.Secondary);
 
@@ -60,7 +63,7 @@ internal static class UncertaintySources
     /// <summary>All sources of the room.</summary>
     public static IEnumerable<Source> All { get; } =
     [
-        Philox, CovCombination, ConeIndexScatter, StrengthScatter, ConeError, ConeTransformation, NewStrengthScatter, MinimumStrength, UsedStrength, WheelModelError, OperatorSpeed, DemandScatter,
+        Philox, CovCombination, ConeIndexScatter, StrengthScatter, ConeError, ConeReading, ConeTransformation, NewStrengthScatter, MinimumStrength, UsedStrength, WheelModelError, OperatorSpeed, DemandScatter,
         Form, Sobol, SobolPoints, Normal, Binomial,
     ];
 }

@@ -307,6 +307,16 @@ public class PlanSamplerTests
         Assert.Contains("at most 64", Assert.Throws<ArgumentException>(() => PlanSampler.For(plan.With(new Rig(plan.Rig.Drawbar, parts, plan.Rig.Casualty)))).Message, StringComparison.Ordinal);
     }
 
+    /// <summary>The spread of a cone index is made of a primary one and a reported one, so it is reported.</summary>
+    [Fact]
+    public void A_spread_made_of_two_is_as_weak_as_the_weaker()
+    {
+        var readings = PlanSampler.WithDefaults(PolderHarvester.Create()).Inputs.Where(i => i.Input.Key is "stuck.cone-index" or "tower.cone-index").ToList();
+        Assert.Equal(2, readings.Count);
+        Assert.All(readings, i => Assert.Equal(DefaultScatter.MechanicalCone.Source.Standing, i.Source.Standing));
+        Assert.True(DefaultScatter.MechanicalCone.Source.Standing > DefaultScatter.ConeIndex.Source.Standing);
+    }
+
     /// <summary>A correlation given before the last input is not lost: the samples are those of the matrix with a row of its own for it.</summary>
     [Fact]
     public void A_correlation_stays_when_an_input_is_added()
