@@ -257,9 +257,9 @@ public class PlanLimitTests
     public void A_puller_that_the_line_lifts_is_pulled_over()
     {
         var plan = ReferencePlans.Gentle();
-        plan = plan.With(plan.Site with { LineYaw = Angle.FromDegrees(20), LinePitch = Angle.FromDegrees(-29) }).WithTackle(new LineTackle(4));
-        var sampler = PlanSampler.For(plan).With("tower.wheel-model", Spread.LognormalAround(1, 0.01));
-        Assert.True(double.IsPositiveInfinity(PlanSamplerTests.At(sampler, [1]).Sideways));
+        plan = plan.With(plan.Site with { LineYaw = Angle.FromDegrees(45), LinePitch = Angle.FromDegrees(-30) }).With(plan.Tower.WithDownhillInReach(Angle.FromDegrees(30)));
+        var sampler = PlanSampler.For(plan).With("tower.wheel-model", Spread.LognormalAround(2, 0.01));
+        Assert.True(double.IsPositiveInfinity(PlanSamplerTests.At(sampler, [2]).Sideways));
         Assert.Contains(plan.Assess().Findings, f => f.Id == "plan.line-sideways" && f.Severity == Severity.Stop);
         var odds = PlanLimitOdds.Of(PlanLimits.Of(sampler, "sideways"), 1000, 3);
         Assert.Equal(1000, odds.Sampled!.Value.Hits);
